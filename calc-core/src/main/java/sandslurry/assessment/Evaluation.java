@@ -189,7 +189,7 @@ public final class Evaluation {
     if (scatter.matters()) {
       List<Assessment> ends =
           List.of(scatter.thinner(), scatter.thicker()).stream()
-              .map(end -> one(design, materials.in(materials.carrier().of(end))))
+              .map(end -> one(materials.in(materials.carrier().of(end))))
               .toList();
       band = Optional.of(new Assessment.Band(scatter, ends.get(0), ends.get(1)));
     }
@@ -200,14 +200,11 @@ public final class Evaluation {
         .ifPresent(
             readings ->
                 DesignCarrier.others(readings)
-                    .forEach(
-                        (law, carrier) ->
-                            byOtherLaws.put(law, one(design, materials.in(carrier)))));
-    return new LiquidEvaluation(design, materials, depth).assessment(band, byOtherLaws);
+                    .forEach((law, carrier) -> byOtherLaws.put(law, one(materials.in(carrier)))));
+    return new LiquidEvaluation(materials, depth).assessment(band, byOtherLaws);
   }
 
-  private static Assessment one(Design design, Materials materials) {
-    return new LiquidEvaluation(design, materials, Depth.COMPARED)
-        .assessment(Optional.empty(), Map.of());
+  private static Assessment one(Materials materials) {
+    return new LiquidEvaluation(materials, Depth.COMPARED).assessment(Optional.empty(), Map.of());
   }
 }

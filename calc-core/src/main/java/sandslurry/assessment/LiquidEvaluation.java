@@ -32,7 +32,6 @@ import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.station.PumpFindings;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.PumpWorking;
-import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Findings;
@@ -42,7 +41,6 @@ import sandslurry.separation.lane.LaneResult;
 
 /** Everything of a design but its plant, in one liquid. */
 final class LiquidEvaluation {
-  private final Design design;
   private final Materials materials;
   private final Depth depth;
   private final Trace trace;
@@ -65,11 +63,10 @@ final class LiquidEvaluation {
   }
 
   /** A design in a liquid. */
-  LiquidEvaluation(Design design, Materials materials, Depth depth) {
-    this.design = design;
+  LiquidEvaluation(Materials materials, Depth depth) {
     this.materials = materials;
     this.depth = depth;
-    this.findings = new Findings(design.units());
+    this.findings = new Findings(materials.design().units());
     this.trace = shown() ? Trace.recording() : Trace.NONE;
   }
 
@@ -85,15 +82,15 @@ final class LiquidEvaluation {
     if (shown()) {
       MaterialWorking.steps(trace, materials, settling, crowd);
     }
-    if (design.line().isPresent()) {
+    if (materials.design().line().isPresent()) {
       line();
     }
     ServiceResult service = service();
-    if (design.lane().isPresent()) {
+    if (materials.design().lane().isPresent()) {
       lane();
     }
     Optional<DilutionCurve> dilution = dilution();
-    new DataFindings(design, materials, line, findings).all();
+    new DataFindings(materials, line, findings).all();
     BandFindings ofBand = new BandFindings(List.copyOf(findings.all()), findings);
     band.ifPresent(ofBand::of);
     byOtherLaws.forEach(ofBand::byAnotherLaw);
@@ -104,7 +101,7 @@ final class LiquidEvaluation {
             .reversed()
             .thenComparing(LiquidEvaluation::headlinePlace));
     return new Assessment(
-        design,
+        materials.design(),
         materials.carrier(),
         settling,
         line,
@@ -114,11 +111,11 @@ final class LiquidEvaluation {
         courses,
         Map.of(),
         Optional.empty(),
-        design.carrier().fromReadings().map(DesignCarrier::fit),
+        materials.design().carrier().fromReadings().map(DesignCarrier::fit),
         dilution,
         band,
         all,
-        SafetyCautions.of(design, service),
+        SafetyCautions.of(materials.design(), service),
         trace.steps());
   }
 
@@ -127,36 +124,34 @@ final class LiquidEvaluation {
   }
 
   private void line() {
-    LineModel model = new LineModel(design, materials);
-    LineWarmths warmths = LineWarmths.of(design, materials, model);
+    LineModel model = new LineModel(materials);
+    LineWarmths warmths = LineWarmths.of(model);
     Optional<PumpEvaluation> pumps = Optional.empty();
-    boolean flows = materials.flows(design.oneLine().flow().designM3ps());
-    if (design.pump().isPresent() && flows) {
-      pumps = Optional.of(new PumpEvaluation(design, materials, model));
+    boolean flows = materials.flows(materials.design().oneLine().flow().designM3ps());
+    if (materials.design().pump().isPresent() && flows) {
+      pumps = Optional.of(new PumpEvaluation(model));
       pump = pumps.map(PumpEvaluation::result);
     }
     Optional<Double> dutyFlow = pump.flatMap(PumpResult::governing).map(duty -> duty.flowM3ps());
-    LineEvaluation evaluation = new LineEvaluation(design, materials, model, dutyFlow);
-    OperatingWindow window = new WindowEvaluation(design, materials, warmths, pumps, pump).window();
+    LineEvaluation evaluation = new LineEvaluation(model, dutyFlow);
+    OperatingWindow window = new WindowEvaluation(warmths, pumps, pump).window();
     boolean inStates = depth != Depth.COMPARED;
     WarmStates judged = WarmStates.of(warmths, evaluation.judged(), inStates);
     LineResult result =
         shown() ? evaluation.result(judged, window) : evaluation.judgedAlone(judged, window);
     line = Optional.of(result);
-    new LineFindings(design, materials, warmths, judged, result, findings).all();
+    new LineFindings(materials, warmths, judged, result, findings).all();
     if (shown()) {
-      LineWorking.steps(trace, model, materials, evaluation.states());
+      LineWorking.steps(trace, model, evaluation.states());
     }
     if (pump.isPresent()) {
-      new PumpFindings(design, materials, model, pump.get(), findings).all();
+      new PumpFindings(model, pump.get(), findings).all();
       if (shown()) {
-        PumpWorking.steps(trace, design, pump.get(), model, materials);
+        PumpWorking.steps(trace, pump.get(), model);
       }
     }
     if (flows) {
-      inService =
-          Optional.of(
-              ServiceEvaluation.of(design, materials, model, evaluation.judged(), inStates));
+      inService = Optional.of(ServiceEvaluation.of(model, evaluation.judged(), inStates));
     }
     if (!result.states().isEmpty()) {
       headline = Optional.of(new WindowFindings(model, window, findings));
@@ -164,27 +159,26 @@ final class LiquidEvaluation {
   }
 
   private ServiceResult service() {
-    ServiceEvaluation service =
-        inService.orElseGet(() -> ServiceEvaluation.withoutLine(design, materials));
-    ServiceFindings.of(design, service, findings);
+    ServiceEvaluation service = inService.orElseGet(() -> ServiceEvaluation.withoutLine(materials));
+    ServiceFindings.of(materials.design(), service, findings);
     headline.ifPresent(WindowFindings::all);
     if (shown()) {
-      ServiceWorking.steps(trace, design, materials, service.result());
+      ServiceWorking.steps(trace, materials, service.result());
     }
     return service.result();
   }
 
   private void lane() {
-    LaneEvaluation evaluation = new LaneEvaluation(design, materials);
+    LaneEvaluation evaluation = new LaneEvaluation(materials);
     if (!evaluation.flows()) {
       LaneFindings.tooThick(findings, evaluation.sandFraction());
       return;
     }
     LaneResult result = evaluation.result();
     lane = Optional.of(result);
-    new LaneFindings(design, evaluation, result, findings).all();
+    new LaneFindings(evaluation, result, findings).all();
     if (shown()) {
-      LaneWorking.steps(trace, design, evaluation, result);
+      LaneWorking.steps(trace, evaluation, result);
       courses.put(LaneCourse.OWN, LaneCourses.of(evaluation, result));
     }
   }
@@ -192,9 +186,9 @@ final class LiquidEvaluation {
   private Optional<DilutionCurve> dilution() {
     return shown()
             && line.isPresent()
-            && design.oneLine().dilution().isPresent()
+            && materials.design().oneLine().dilution().isPresent()
             && !line.get().states().isEmpty()
-        ? Optional.of(new DilutionEvaluation(design, materials).curve())
+        ? Optional.of(new DilutionEvaluation(materials).curve())
         : Optional.empty();
   }
 
@@ -244,10 +238,10 @@ final class LiquidEvaluation {
 
   /** The concentration in which grains fall: that of the line, or of the lane, or none. */
   private double crowd() {
-    if (design.line().isPresent()) {
-      double flow = design.oneLine().flow().designM3ps();
+    if (materials.design().line().isPresent()) {
+      double flow = materials.design().oneLine().flow().designM3ps();
       return materials.flows(flow) ? materials.sandFraction(flow) : 0;
     }
-    return design.lane().flatMap(LaneSpec::sandFraction).orElse(0.0);
+    return materials.design().lane().flatMap(LaneSpec::sandFraction).orElse(0.0);
   }
 }

@@ -17,7 +17,6 @@ import sandslurry.assessment.plant.PlantResult.FlowEdge;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.Recycling;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
-import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.assessment.plant.account.LineDuty;
 import sandslurry.assessment.plant.account.PlantAccounts;
 import sandslurry.assessment.plant.account.PlantRemedies;
@@ -58,13 +57,11 @@ final class PlantEvaluation {
 
   private final PlantModel model;
   private final PlantSpec spec;
-  private final PlantTotals totals;
   private Optional<PlantAccounts> books = Optional.empty();
 
   PlantEvaluation(Design design) {
     this.model = new PlantModel(design);
     this.spec = model.spec();
-    this.totals = new PlantTotals(model);
   }
 
   PlantModel model() {
@@ -79,8 +76,7 @@ final class PlantEvaluation {
     DayRun days = days(modes);
     List<Recycling> recycling = model.recycles().isEmpty() ? List.of() : recycling(main.mode());
     if (steady) {
-      books =
-          Optional.of(new PlantAccounts(model, totals, modes, days, one -> dayAfter(days, one)));
+      books = Optional.of(new PlantAccounts(model, modes, days, one -> dayAfter(days, one)));
     }
     Optional<Accounts> accounts = books.map(b -> b.accounts(List.of()));
     return new PlantResult(
@@ -93,14 +89,11 @@ final class PlantEvaluation {
         recycling,
         main.balance().map(this::unitFigures).orElse(Map.of()),
         accounts.isPresent()
-            ? new PlantRemedies(model, totals, books.orElseThrow()).sizing(accounts)
+            ? new PlantRemedies(model, books.orElseThrow()).sizing(accounts)
             : WaterSizing.NONE,
         accounts.isPresent()
             ? new PlantOutages(
-                    model,
-                    totals,
-                    days,
-                    modes.stream().anyMatch(mode -> mode.clogged().isPresent()))
+                    model, days, modes.stream().anyMatch(mode -> mode.clogged().isPresent()))
                 .all()
             : List.of(),
         Optional.empty(),
@@ -134,8 +127,8 @@ final class PlantEvaluation {
         mode,
         state,
         balance.map(this::sheet).orElse(List.of()),
-        balance.map(found -> totals.limit(found.streams())),
-        balance.flatMap(found -> new PlantClogging(model, totals).of(built, found)));
+        balance.map(found -> model.totals().limit(found.streams())),
+        balance.flatMap(found -> new PlantClogging(model).of(built, found)));
   }
 
   private List<FlowEdge> sheet(SteadyBalance balance) {
@@ -148,8 +141,8 @@ final class PlantEvaluation {
       unit.outlets().forEach(stream -> from.put(stream, unit.name()));
       unit.inlets().forEach(stream -> to.put(stream, unit.name()));
     }
-    totals.settled().forEach(stream -> to.putIfAbsent(stream, DUG));
-    totals.spilled().forEach(stream -> to.putIfAbsent(stream, SPILLED));
+    model.totals().settled().forEach(stream -> to.putIfAbsent(stream, DUG));
+    model.totals().spilled().forEach(stream -> to.putIfAbsent(stream, SPILLED));
     List<FlowEdge> edges = new ArrayList<>();
     balance
         .streams()
@@ -216,7 +209,7 @@ final class PlantEvaluation {
       return OptionalInt.empty();
     }
     double limit = held(last.get());
-    OptionalInt day = days.settledBy(this::held, 0, limit, LEFT);
+    OptionalInt day = days.settledBy(this::held, limit, LEFT);
     // Near a last day that does not repeat itself everything is near it: that says nothing.
     return day.isPresent() && (days.days().size() < DAYS || day.getAsInt() <= DAYS * 2 / 3)
         ? day
@@ -232,9 +225,14 @@ final class PlantEvaluation {
           new Recycling(
               factor,
               balance
-                  .map(b -> totals.sum(b.streams(), List.copyOf(model.recycles())).volumeM3ps())
+                  .map(
+                      b ->
+                          model
+                              .totals()
+                              .sum(b.streams(), List.copyOf(model.recycles()))
+                              .volumeM3ps())
                   .orElse(0.0),
-              balance.map(b -> totals.limit(b.streams()))));
+              balance.map(b -> model.totals().limit(b.streams()))));
     }
     return rows;
   }

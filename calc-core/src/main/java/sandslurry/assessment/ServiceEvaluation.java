@@ -16,7 +16,6 @@ import sandslurry.assessment.stop.PulsationEvaluation;
 import sandslurry.assessment.stop.PulsationResult;
 import sandslurry.assessment.stop.StopEvaluation;
 import sandslurry.assessment.stop.SurgeEvaluation;
-import sandslurry.design.Design;
 
 /**
  * Evaluates what a line meets in service beside its design state, chapter by chapter.
@@ -26,7 +25,7 @@ import sandslurry.design.Design;
  */
 record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states) {
   /** A design without a line. */
-  static ServiceEvaluation withoutLine(Design design, Materials materials) {
+  static ServiceEvaluation withoutLine(Materials materials) {
     return new ServiceEvaluation(
         new ServiceResult(
             List.of(),
@@ -36,11 +35,16 @@ record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states
             List.of(),
             Optional.empty(),
             List.of(),
-            design.feed().screw().map(screw -> FeedEvaluation.screw(design, screw)),
-            design
+            materials
+                .design()
+                .feed()
+                .screw()
+                .map(screw -> FeedEvaluation.screw(materials.design(), screw)),
+            materials
+                .design()
                 .feed()
                 .gravityRun()
-                .map(run -> FeedEvaluation.gravityRun(design, materials, run)),
+                .map(run -> FeedEvaluation.gravityRun(materials, run)),
             Optional.empty()),
         Optional.empty());
   }
@@ -51,31 +55,30 @@ record ServiceEvaluation(ServiceResult result, Optional<StatesEvaluation> states
    * @param base the line at its flows
    * @param everyState whether the states beside them are evaluated too
    */
-  static ServiceEvaluation of(
-      Design design, Materials materials, LineModel model, List<State> base, boolean everyState) {
-    StatesEvaluation states = new StatesEvaluation(design, materials, model, base, everyState);
+  static ServiceEvaluation of(LineModel model, List<State> base, boolean everyState) {
+    StatesEvaluation states = new StatesEvaluation(model, base, everyState);
     List<StateResult> all = states.all().stream().map(Evaluated::result).toList();
-    Optional<PulsationResult> pulsation =
-        new PulsationEvaluation(design, materials, model).result(base);
-    ServiceResult feed = withoutLine(design, materials).result();
+    Optional<PulsationResult> pulsation = new PulsationEvaluation(model).result(base);
+    ServiceResult feed = withoutLine(model.materials()).result();
     return new ServiceEvaluation(
         new ServiceResult(
             all,
             states.band(),
             states.governing().map(Evaluated::result),
             pulsation,
-            design.pump().isPresent()
-                ? new SurgeEvaluation(design, materials, model).result(base, pulsation)
+            model.design().pump().isPresent()
+                ? new SurgeEvaluation(model).result(base, pulsation)
                 : List.of(),
-            new StopEvaluation(design, materials, model).result(base),
-            DayEvaluation.days(design, materials, all),
+            new StopEvaluation(model).result(base),
+            DayEvaluation.days(model.materials(), all),
             feed.screw(),
             feed.gravityRun(),
-            design
+            model
+                .design()
                 .service()
                 .observed()
                 .filter(read -> everyState)
-                .flatMap(read -> ObservedEvaluation.result(design, materials))),
+                .flatMap(read -> ObservedEvaluation.result(model.materials()))),
         Optional.of(states));
   }
 }

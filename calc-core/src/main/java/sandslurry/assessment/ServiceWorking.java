@@ -9,21 +9,20 @@ import sandslurry.assessment.states.StateWorking;
 import sandslurry.assessment.stop.PulsationWorking;
 import sandslurry.assessment.stop.StopWorking;
 import sandslurry.assessment.stop.SurgeWorking;
-import sandslurry.design.Design;
 import sandslurry.fact.step.Trace;
 
 /** The working behind a line in service, chapter by chapter. */
 final class ServiceWorking {
   private ServiceWorking() {}
 
-  static void steps(Trace trace, Design design, Materials materials, ServiceResult result) {
-    StateWorking.steps(trace, design, result.states());
-    result.pulsation().ifPresent(p -> PulsationWorking.steps(trace, design, p));
-    SurgeWorking.steps(trace, design, result.surges());
-    result.stop().ifPresent(s -> StopWorking.steps(trace, design, materials, s));
-    DayWorking.steps(trace, design, result);
-    result.screw().ifPresent(s -> FeedWorking.screw(trace, design, s));
+  static void steps(Trace trace, Materials materials, ServiceResult result) {
+    StateWorking.steps(trace, materials.design(), result.states());
+    result.pulsation().ifPresent(p -> PulsationWorking.steps(trace, materials.design(), p));
+    SurgeWorking.steps(trace, materials.design(), result.surges());
+    result.stop().ifPresent(s -> StopWorking.steps(trace, materials, s));
+    DayWorking.steps(trace, materials.design(), result);
+    result.screw().ifPresent(s -> FeedWorking.screw(trace, materials.design(), s));
     result.gravityRun().ifPresent(g -> FeedWorking.gravityRun(trace, g));
-    result.observed().ifPresent(o -> ObservedWorking.steps(trace, design, o));
+    result.observed().ifPresent(o -> ObservedWorking.steps(trace, materials.design(), o));
   }
 }

@@ -80,7 +80,7 @@ public final class Lane {
             .in(DesignDraft.titled("lane"))
             .with("/lines/0/flow/design", Measure.FLOW, flowRate);
     Design design = with("/lane/flow", Measure.FLOW, flowRate).in(fed).design();
-    LaneResult result = new LaneEvaluation(design, Materials.of(design)).result();
+    LaneResult result = new LaneEvaluation(Materials.of(design)).result();
     return new Settled(
         Measure.TIME.of(result.residenceTimeS()),
         Measure.SPEED.of(result.basin().overflowVelocityMps()),

@@ -163,7 +163,7 @@ public final class Line {
     double mps = Measure.SPEED.si(velocity);
     if (!(mps >= slowestMps && mps <= fastestMps)) {
       Design design = design(velocity);
-      model = model == null ? new LineModel(design, Materials.of(design)) : model;
+      model = model == null ? new LineModel(Materials.of(design)) : model;
       slowestMps = Math.min(slowestMps, mps);
       fastestMps = Math.max(fastestMps, mps);
     }

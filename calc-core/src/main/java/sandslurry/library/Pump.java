@@ -87,8 +87,8 @@ public final class Pump {
             .with("/lines/0/flow/design", Measure.FLOW, line.flowRate(Amounts.mps(2)))
             .design();
     Materials materials = Materials.of(design);
-    LineModel model = new LineModel(design, materials);
-    PumpResult result = new PumpEvaluation(design, materials, model).result();
+    LineModel model = new LineModel(materials);
+    PumpResult result = new PumpEvaluation(model).result();
     return new DutyPoints(
         result.duties().stream().map(Duty::of).toList(), result.governing().map(Duty::of));
   }

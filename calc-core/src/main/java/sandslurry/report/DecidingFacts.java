@@ -24,7 +24,6 @@ import sandslurry.assessment.stop.SurgeResult;
 import sandslurry.design.Design;
 import sandslurry.design.line.FlowSpec;
 import sandslurry.design.line.RouteSpec.RunSpec;
-import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.plant.profile.HydraulicProfile;
 import sandslurry.separation.lane.LaneCycle;
@@ -171,7 +170,6 @@ final class DecidingFacts {
   }
 
   private void workingPressure(LineResult line) {
-    double share = design.criteria().pressureShare();
     double warmest = Materials.warmestK(design, assessment.carrier());
     List<RunSpec> runs = design.oneLine().route().runs();
     Deciding closest = null;
@@ -181,8 +179,8 @@ final class DecidingFacts {
         if (rating.isEmpty()) {
           continue;
         }
-        double most = Math.max(state.runs().get(i).startPa(), state.runs().get(i).endPa());
-        double allowed = share * rating.getAsDouble();
+        double most = state.runs().get(i).pressures().greatestPa();
+        double allowed = design.criteria().allowedPa(rating.getAsDouble());
         Deciding one =
             Deciding.atMost(
                 "working pressure" + (runs.size() == 1 ? "" : ", " + runs.get(i).name()),
@@ -229,7 +227,7 @@ final class DecidingFacts {
     double boils = assessment.carrier().boilsBelowPa();
     line.judged().stream()
         .flatMap(state -> state.runs().stream())
-        .mapToDouble(run -> Math.min(run.startPa(), run.endPa()))
+        .mapToDouble(run -> run.pressures().leastPa())
         .filter(least -> least < boils)
         .min()
         .ifPresent(
@@ -273,7 +271,7 @@ final class DecidingFacts {
   }
 
   private void service(ServiceResult service) {
-    service.governing().ifPresent(state -> governing(service, state));
+    service.governing().ifPresent(state -> governing(state));
     waterHammer(service.surges());
     npsh(service.pumps());
     motor(service.pumps());
@@ -283,7 +281,7 @@ final class DecidingFacts {
   }
 
   /** The worst of the states beside the flow rates that every line is judged at. */
-  private void governing(ServiceResult service, StateResult state) {
+  private void governing(StateResult state) {
     if (state.point().isEmpty() || state.point().get().toPassMps().isEmpty()) {
       return;
     }
@@ -347,7 +345,7 @@ final class DecidingFacts {
         .filter(p -> p.pump().motor().isPresent())
         .map(
             p -> {
-              double allowed = allowed(p.pump().motor().get());
+              double allowed = p.pump().motor().get().bearsW();
               return Deciding.atMost(
                   "shaft power, " + p.pump().name(),
                   show(Kind.POWER, p.pump().shaftW()),
@@ -357,10 +355,6 @@ final class DecidingFacts {
             })
         .min(Comparator.comparingDouble(Deciding::closeness))
         .ifPresent(facts::add);
-  }
-
-  private static double allowed(MotorSpec motor) {
-    return motor.ratingW() * motor.serviceFactor();
   }
 
   private void restart(StopResult stop) {

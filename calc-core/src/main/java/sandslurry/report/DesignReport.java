@@ -127,8 +127,8 @@ public final class DesignReport {
         .toList();
   }
 
-  private void heading(int level, String text) {
-    blocks.add(new Block.Heading(level, text));
+  private void heading(String text) {
+    blocks.add(new Block.Heading(1, text));
   }
 
   private void titleBlock(DesignDocument document, TitleBlock title) {
@@ -164,18 +164,18 @@ public final class DesignReport {
   /** It takes a page of its own, as the answer before it does. */
   private void plant() {
     if (assessment.plant().isPresent()) {
-      heading(1, "Drawing of the plant");
+      heading("Drawing of the plant");
       blocks.add(new Block.Picture("plant", "Flows from the pens to the storage", true));
     }
   }
 
   private void farm() {
-    heading(1, "What this means on the farm");
+    heading("What this means on the farm");
     blocks.addAll(FarmPage.of(assessment));
   }
 
   private void drawings() {
-    heading(1, "Drawings");
+    heading("Drawings");
     ofLine(assessment, "");
     assessment
         .plant()
@@ -208,7 +208,7 @@ public final class DesignReport {
     int place = 0;
     Set<Block> said = new HashSet<>();
     for (Map.Entry<String, Assessment> line : assessment.lines().entrySet()) {
-      heading(1, line.getKey());
+      heading(line.getKey());
       ofLine(line.getValue(), place + "/");
       blocks.addAll(within(ObservedPage.tables(line.getValue())));
       within(Chapters.ofOneOfSeveral(line.getValue())).stream()
@@ -229,12 +229,12 @@ public final class DesignReport {
   }
 
   private void findings() {
-    heading(1, "Findings");
+    heading("Findings");
     blocks.addAll(Chapters.findings(assessment));
   }
 
   private void safety() {
-    heading(1, "Safety");
+    heading("Safety");
     blocks.addAll(Chapters.safety(assessment));
   }
 
@@ -248,7 +248,7 @@ public final class DesignReport {
             .distinct()
             .sorted()
             .toList();
-    heading(1, "Sources");
+    heading("Sources");
     blocks.add(
         new Block.Items(
             sources.isEmpty() ? List.of("common practice, no source") : marked(sources),
@@ -265,12 +265,12 @@ public final class DesignReport {
 
   private void words() {
     Block used = Glossary.of(blocks);
-    heading(1, "Words used here");
+    heading("Words used here");
     blocks.add(used);
   }
 
   private void signature() {
-    heading(1, "Review");
+    heading("Review");
     blocks.add(
         new Block.Room(
             STATEMENT,

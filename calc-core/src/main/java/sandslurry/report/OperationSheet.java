@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantTotals;
@@ -16,6 +15,7 @@ import sandslurry.plant.Figure;
 import sandslurry.plant.unit.Care;
 import sandslurry.plant.unit.PlantUnit;
 import sandslurry.report.block.Block;
+import sandslurry.report.block.Told;
 import sandslurry.units.Kind;
 import sandslurry.units.UnitSystem;
 
@@ -74,29 +74,19 @@ final class OperationSheet {
 
   /** What all of the units need, then what each needs besides. */
   private static String line(Map<String, Care> alike, String when, Function<Care, String> what) {
-    Map<String, List<String>> clauses = new LinkedHashMap<>();
-    alike.forEach(
-        (unit, care) ->
-            clauses.put(unit, List.of(what.apply(care).replaceFirst("\\.$", "").split("; "))));
-    List<String> shared = new ArrayList<>(clauses.values().iterator().next());
-    clauses.values().forEach(shared::retainAll);
-    Map<String, List<String>> besides = new LinkedHashMap<>();
-    clauses.forEach(
-        (unit, its) -> {
-          String own =
-              its.stream().filter(c -> !shared.contains(c)).collect(Collectors.joining("; "));
-          if (!own.isEmpty()) {
-            besides.computeIfAbsent(own, text -> new ArrayList<>()).add(unit);
-          }
-        });
-    StringBuilder line = new StringBuilder(when + ":");
-    if (!shared.isEmpty()) {
-      line.append(" ").append(String.join("; ", shared)).append(".");
+    Told told =
+        Told.of(
+            List.copyOf(alike.keySet()),
+            alike.values().stream()
+                .map(care -> List.of(what.apply(care).replaceFirst("\\.$", "").split("; ")))
+                .toList(),
+            "; ");
+    List<String> lines = new ArrayList<>();
+    if (!told.shared().isEmpty()) {
+      lines.add(String.join("; ", told.shared()));
     }
-    besides.forEach(
-        (own, units) ->
-            line.append(" ").append(String.join(", ", units)).append(": ").append(own).append("."));
-    return line.toString();
+    lines.addAll(told.own(", "));
+    return when + ": " + String.join(". ", lines) + ".";
   }
 
   private void unit(PlantUnit unit) {

@@ -116,7 +116,6 @@ public record UnitSizing(String unit, Aim aim, double wanted, List<Row> rows) {
    * @param feed what flows in, in words
    * @param typed the sizes that do, as they are typed; empty when none of those tried does
    * @param pointers where they are typed
-   * @param reached what comes of those, or of the largest tried, in SI
    * @param measured grains and liquor there
    * @param smallest whether it is the smallest that was tried
    */
@@ -125,7 +124,6 @@ public record UnitSizing(String unit, Aim aim, double wanted, List<Row> rows) {
       String feed,
       List<String> typed,
       List<String> pointers,
-      double reached,
       Measured measured,
       boolean smallest) {
     /** Copies the lists. */
@@ -289,8 +287,7 @@ public record UnitSizing(String unit, Aim aim, double wanted, List<Row> rows) {
       double most = dimension.most(document);
       Measured largest = at(most);
       if (!(largest.value() >= wanted)) {
-        return new Row(
-            dimension.name(), feed.words(), List.of(), List.of(), largest.value(), largest, false);
+        return row(List.of(), List.of(), largest, false);
       }
       if (excess(least) >= 0) {
         return typed(least, true);
@@ -298,8 +295,7 @@ public record UnitSizing(String unit, Aim aim, double wanted, List<Row> rows) {
       try {
         return typed(Roots.betweenDecades(dimension.name(), this::excess, least, most), false);
       } catch (UnsolvedException e) {
-        return new Row(
-            dimension.name(), feed.words(), List.of(), List.of(), largest.value(), largest, false);
+        return row(List.of(), List.of(), largest, false);
       }
     }
 
@@ -313,14 +309,17 @@ public record UnitSizing(String unit, Aim aim, double wanted, List<Row> rows) {
         texts = dimension.typed(now, units);
         measured = trials.measure(dimension.with(document, texts), feed);
       }
-      return new Row(
-          dimension.name(),
-          feed.words(),
-          measured.value() >= wanted ? texts : List.of(),
-          measured.value() >= wanted ? dimension.pointers() : List.of(),
-          measured.value(),
+      boolean enough = measured.value() >= wanted;
+      return row(
+          enough ? texts : List.of(),
+          enough ? dimension.pointers() : List.of(),
           measured,
           smallest);
+    }
+
+    private Row row(
+        List<String> texts, List<String> pointers, Measured measured, boolean smallest) {
+      return new Row(dimension.name(), feed.words(), texts, pointers, measured, smallest);
     }
   }
 

@@ -127,7 +127,7 @@ abstract class UnitTrials {
         return;
       }
       before.modes().forEach(mode -> near.put(mode.mode(), mode.balance().orElseThrow()));
-      this.day = PlantDay.of(model, new PlantTotals(model), before.modes(), before.days());
+      this.day = PlantDay.of(model, before.modes(), before.days());
       if (aim != Aim.INTERVAL && !model.seasonsK().isEmpty()) {
         feeds.add(
             new Feed(
@@ -195,7 +195,7 @@ abstract class UnitTrials {
 
     private Measured measured(
         PlantModel model, PlantUnit here, Map<ModeSpec, SteadyBalance> balances) {
-      PlantTotals totals = new PlantTotals(model);
+      PlantTotals totals = model.totals();
       Map<String, Stream> flows = PlantDay.weighted(model, balances);
       Stream feed = totals.sum(flows, here.inlets());
       return switch (aim) {

@@ -151,8 +151,8 @@ class AssessmentProperties {
       for (RunState run : state.runs()) {
         assertThat(run.deposition()).isEmpty();
         assertThat(run.severity()).isEqualTo(Severity.PASS);
-        double liquid = run.liquidGradient();
-        assertThat(run.slurryGradient()).isEqualTo(liquid);
+        double liquid = run.flow().gradient();
+        assertThat(run.friction().slurryGradient()).isEqualTo(liquid);
         assertThat(run.headLossModels())
             .allSatisfy(model -> assertThat(model.estimate().value()).isEqualTo(liquid));
       }
@@ -180,7 +180,7 @@ class AssessmentProperties {
     Design design = assessment.design();
     PumpResult result = assessment.pump().get();
     Materials materials = Materials.of(design);
-    LineModel line = new LineModel(design, materials);
+    LineModel line = new LineModel(materials);
     double fraction = materials.sandFraction(design.oneLine().flow().designM3ps());
     for (PumpResult.Duty duty : result.duties()) {
       if (duty.meeting() == Meeting.JUMP) {
@@ -188,7 +188,7 @@ class AssessmentProperties {
         continue;
       }
       PumpGroup pumps =
-          new PumpEvaluation(design, materials, line)
+          new PumpEvaluation(line)
               .derated(design.pump().get().rotodynamic().orElseThrow())
               .orElseThrow();
       double flow = duty.flowM3ps();
@@ -329,8 +329,8 @@ class AssessmentProperties {
                 .with(RUN + "/length", factor * si(document, RUN + "/length") + " m")
                 .with(RUN + "/rise", factor * si(document, RUN + "/rise") + " m"));
     RunState run = first(once, FlowCase.DESIGN);
-    double friction = run.frictionPa();
-    double longer = first(more, FlowCase.DESIGN).frictionPa();
+    double friction = run.friction().pa();
+    double longer = first(more, FlowCase.DESIGN).friction().pa();
     assertThat(friction).isPositive();
     assertThat(longer).isGreaterThan(factor * friction * (1 - 1e-9));
     // Where eddies do not lift the sand, more of it reaches the floor of a longer pipe.
@@ -349,7 +349,7 @@ class AssessmentProperties {
         first(assess(document.with(RUN + "/bore", 150 * factor + " mm")), FlowCase.DESIGN);
     double before = wide.velocityMps();
     assertThat(narrow.velocityMps()).isCloseTo(before / (factor * factor), within(1e-9 * before));
-    assertThat(narrow.liquidGradient()).isGreaterThan(wide.liquidGradient());
+    assertThat(narrow.flow().gradient()).isGreaterThan(wide.flow().gradient());
   }
 
   @Property(tries = 50, maxDiscardRatio = 50)

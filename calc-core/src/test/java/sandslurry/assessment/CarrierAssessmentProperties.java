@@ -120,14 +120,14 @@ class CarrierAssessmentProperties {
     for (LineState state : line.states()) {
       numbers.add(state.systemHeadM());
       for (RunState run : state.runs()) {
-        numbers.add(run.reynolds());
-        numbers.add(run.wallShearRatePs());
-        numbers.add(run.liquidGradient());
-        numbers.add(run.slurryGradient());
+        numbers.add(run.flow().reynolds());
+        numbers.add(run.flow().wallShearRatePs());
+        numbers.add(run.flow().gradient());
+        numbers.add(run.friction().slurryGradient());
         run.headLossModels().forEach(m -> numbers.add(m.estimate().value()));
-        numbers.add(run.frictionPa());
-        numbers.add(run.fittingsPa());
-        numbers.add(run.startPa());
+        numbers.add(run.friction().pa());
+        numbers.add(run.friction().fittingsPa());
+        numbers.add(run.pressures().startPa());
         run.deposition()
             .ifPresent(
                 d -> {
@@ -234,7 +234,7 @@ class CarrierAssessmentProperties {
             rheology(new HerschelBulkley(yield, k, n), 0),
             new MixtureSpec.ByVolume(0),
             Optional.empty());
-    LineModel model = new LineModel(design, Materials.of(design));
+    LineModel model = new LineModel(Materials.of(design));
     double area = new Bore(design.oneLine().route().runs().get(0).meanBoreM(), 0).areaM2();
     double before = 0;
     for (double velocity = 0.01; velocity < 12; velocity *= 1.04) {
@@ -275,7 +275,7 @@ class CarrierAssessmentProperties {
   }
 
   private static double friction(Assessment assessment) {
-    return run(assessment).frictionPa();
+    return run(assessment).friction().pa();
   }
 
   private static RunState run(Assessment assessment) {
@@ -396,7 +396,7 @@ class CarrierAssessmentProperties {
     Design design = line(THICK, FINE, 5, 10, 100, 8, 0, "");
     var run = design.oneLine().route().runs().get(0);
     Materials materials = Materials.of(design);
-    LineModel model = new LineModel(design, materials);
+    LineModel model = new LineModel(materials);
     RunPoint even = model.run(run, 0.01, 0.05);
     assertThat(even.severity()).isEqualTo(Severity.PASS);
     var wide =
@@ -519,7 +519,7 @@ class CarrierAssessmentProperties {
             0,
             ", \"dilution\": { \"totalSolids\": \"" + added + " %\", \"mostRatio\": \"6\" }");
     Materials materials = Materials.of(design);
-    DilutionCurve curve = new DilutionEvaluation(design, materials).curve();
+    DilutionCurve curve = new DilutionEvaluation(materials).curve();
     double density = materials.carrier().densityKgM3();
     double addedDensity =
         sandslurry.material.liquid.Carriers.manure(added / 100, 283.15).densityKgM3();
@@ -558,7 +558,7 @@ class CarrierAssessmentProperties {
     assertThat(first.severity()).isEqualTo(run.severity());
     assertThat(first.regime()).isEqualTo(run.regime());
     assertThat(first.floorShare()).isEqualTo(run.carriage().orElseThrow().floorShare());
-    double gradient = run.pressureGradientPaPm();
+    double gradient = run.friction().pa() / 8;
     assertThat(first.pressureGradientPaPm()).isCloseTo(gradient, within(1e-12 * gradient));
   }
 
@@ -568,7 +568,7 @@ class CarrierAssessmentProperties {
     RunState run = run(assessment);
     assertThat(run.carriage()).isEmpty();
     assertThat(run.severity()).isEqualTo(Severity.PASS);
-    assertThat(run.slurryGradient()).isEqualTo(run.liquidGradient());
+    assertThat(run.friction().slurryGradient()).isEqualTo(run.flow().gradient());
   }
 
   @Property(tries = 100, maxDiscardRatio = 50)

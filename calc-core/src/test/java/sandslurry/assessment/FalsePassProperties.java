@@ -81,7 +81,7 @@ class FalsePassProperties {
     Assessment assessment = Evaluation.assess(design);
     Map<String, Severity> plugging = plugging(assessment);
     Materials materials = Materials.of(design);
-    LineModel model = new LineModel(design, materials);
+    LineModel model = new LineModel(materials);
     for (LineState state : assessment.line().orElseThrow().states()) {
       double fraction = state.sandFraction();
       for (RunPoint run : model.runs(state.flowM3ps(), fraction)) {
@@ -201,7 +201,7 @@ class FalsePassProperties {
             one.deposition().orElseThrow().velocityToPassMps(),
             other.deposition().orElseThrow().velocityToPassMps());
         same(one.leastVelocityMps(), other.leastVelocityMps());
-        same(one.frictionPa(), other.frictionPa());
+        same(one.friction().pa(), other.friction().pa());
       }
     }
   }

@@ -35,7 +35,7 @@ class GravityLineTest {
     assertThat(document.read().problems()).isEmpty();
     Design design = document.read().design().orElseThrow();
     return FeedEvaluation.gravityRun(
-        design, Materials.of(design), design.feed().gravityRun().orElseThrow());
+        Materials.of(design), design.feed().gravityRun().orElseThrow());
   }
 
   private static GravitySpec pipe(double bore, double length) {

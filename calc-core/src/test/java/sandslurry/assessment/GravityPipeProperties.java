@@ -59,7 +59,7 @@ class GravityPipeProperties {
     GravityRun run() {
       Design design = design(document());
       return FeedEvaluation.gravityRun(
-          design, Materials.of(design), design.feed().gravityRun().orElseThrow());
+          Materials.of(design), design.feed().gravityRun().orElseThrow());
     }
 
     Pipe moreSand(double by) {
@@ -136,8 +136,7 @@ class GravityPipeProperties {
     String printed = UnitSystem.METRIC.showAtLeast(Kind.PERCENT, slope.get());
     Design steep = design(pipe.document().with("/gravityRun/slope", printed));
     assertThat(
-            FeedEvaluation.gravityRun(
-                    steep, Materials.of(steep), steep.feed().gravityRun().orElseThrow())
+            FeedEvaluation.gravityRun(Materials.of(steep), steep.feed().gravityRun().orElseThrow())
                 .worst()
                 .orElseThrow()
                 .outcome())
@@ -207,9 +206,7 @@ class GravityPipeProperties {
     Design design = design(lane);
     GravityRun unknown =
         FeedEvaluation.gravityRun(
-            design.withoutLine(),
-            Materials.of(design.withoutLine()),
-            design.feed().gravityRun().orElseThrow());
+            Materials.of(design.withoutLine()), design.feed().gravityRun().orElseThrow());
     assertThat(unknown.worst().orElseThrow().sandKnown()).isFalse();
     assertThat(unknown.worst().orElseThrow().sand().orElseThrow().limitMps())
         .isCloseTo(mixture.sand().orElseThrow().limitMps(), within(1e-9));

@@ -273,7 +273,7 @@ class StopByHandTest {
     Assessment assessed = assess(document);
     PulsationResult pulsation = assessed.service().pulsation().orElseThrow();
     Materials materials = Materials.of(document.read().design().orElseThrow());
-    LineModel model = new LineModel(document.read().design().orElseThrow(), materials);
+    LineModel model = new LineModel(materials);
     double mean = litres / 1000;
     double sand = materials.sandFraction(mean);
     double density = materials.mixtureDensityKgM3(sand);
@@ -323,7 +323,15 @@ class StopByHandTest {
     Assessment assessed = assess(still);
     PulsationResult none = assessed.service().pulsation().orElseThrow();
     double start =
-        assessed.line().orElseThrow().at(FlowCase.DUTY).orElseThrow().runs().get(0).startPa();
+        assessed
+            .line()
+            .orElseThrow()
+            .at(FlowCase.DUTY)
+            .orElseThrow()
+            .runs()
+            .get(0)
+            .pressures()
+            .startPa();
     assertThat(none.peakPa()).isCloseTo(start, within(1e-6 * start));
     assertThat(none.peak().flowRatio()).isEqualTo(1);
     peakByHand(line(bingham(30, 1), 0, 15, 2, pump(15, "\"pulsationPassed\": \"60 %\"")), 15, 0.6);

@@ -336,6 +336,6 @@ class ThickLiquorProperties {
   }
 
   private static double friction(Assessment assessment) {
-    return assessment.line().orElseThrow().states().get(0).runs().get(0).frictionPa();
+    return assessment.line().orElseThrow().states().get(0).runs().get(0).friction().pa();
   }
 }

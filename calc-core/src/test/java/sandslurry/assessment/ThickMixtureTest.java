@@ -124,7 +124,7 @@ class ThickMixtureTest {
     assertThat(carriage.support()).isEqualTo(SandCarriage.Support.SLIDING_BED);
     assertThat(carriage.floorShare()).isGreaterThan(4 * carriage.toleratedShare());
     // Far less than the 28 to 35 kPa/m that would keep all of the sand off the floor.
-    assertThat(run.liquidGradient() * 1020 * 9.81).isBetween(2e3, 8e3);
+    assertThat(run.flow().gradient() * 1020 * 9.81).isBetween(2e3, 8e3);
     assertThat(carriage.slideDemand()).isLessThan(1);
     assertThat(runs.verdict()).isEqualTo(Severity.CAUTION);
     // The same line, whose liquor stiffens eightfold: 4 × 320 Pa × 20 m/0.15 m = 171 kPa.

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import sandslurry.assessment.plant.PlantClogging;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult.Clogged;
-import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.plant.ManureSolids;
 import sandslurry.plant.Plant;
@@ -50,7 +49,7 @@ class TwoStatesTest {
         .filter(Pit.class::isInstance)
         .forEach(pit -> filling.put(pit.name(), liquor));
     List<Day> days = Plant.always(mode).run(100, filling, 7200).days();
-    return new PlantTotals(model).capture(days.get(days.size() - 1).meanFlows());
+    return model.totals().capture(days.get(days.size() - 1).meanFlows());
   }
 
   @Test
@@ -58,7 +57,7 @@ class TwoStatesTest {
     PlantModel model = new PlantModel(loop().read().design().orElseThrow());
     Mode mode = model.mode(model.spec().modes().get(0), PlantModel.Case.BASE);
     SteadyBalance thin = (SteadyBalance) mode.steadyState();
-    Clogged two = new PlantClogging(model, new PlantTotals(model)).of(mode, thin).orElseThrow();
+    Clogged two = new PlantClogging(model).of(mode, thin).orElseThrow();
     assertThat(two.thin().sandCapture()).isGreaterThan(0.5);
     assertThat(two.thick().orElseThrow().sandCapture()).isLessThan(0.3);
     assertThat(two.tips()).isBetween(two.thin().solved(), two.startSolids());

@@ -70,7 +70,7 @@ class UnitSizingTest {
           .extracting(Row::feed)
           .contains("average", "coldest liquor", "greatest hour", "sandiest moment");
       Row average = sizing.rows().get(0);
-      assertThat(average.reached()).isBetween(wanted, wanted + 0.005);
+      assertThat(average.measured().value()).isBetween(wanted, wanted + 0.005);
       // Cold liquor needs more room, and the row that governs is the largest.
       Row cold = sizing.rows().get(1);
       assertThat(metres(cold.typed().get(0))).isGreaterThan(metres(average.typed().get(0)));
@@ -134,7 +134,7 @@ class UnitSizingTest {
         UnitSizing.of(document, assess(document), "Box", Aim.CAPTURE, 0.9999999).rows().get(0);
     assertThat(none.typed()).isEmpty();
     assertThat(none.in(document)).isEqualTo(document);
-    assertThat(none.reached()).isLessThan(0.9999999);
+    assertThat(none.measured().value()).isLessThan(0.9999999);
   }
 
   @Test

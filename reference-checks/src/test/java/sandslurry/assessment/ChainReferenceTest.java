@@ -177,7 +177,7 @@ class ChainReferenceTest {
             "\"volumeFraction\": \"0 %\"",
             litres + " L/s",
             bore(bore));
-    ours(state.runs().get(0).pressureGradientPaPm()).isCloseTo(gradient, withinPercentage(percent));
+    ours(state.runs().get(0).friction().pa() / 100).isCloseTo(gradient, withinPercentage(percent));
   }
 
   /**
@@ -302,13 +302,15 @@ class ChainReferenceTest {
 
   private static double gradient(String carrier) {
     return line(
-            grains(0.3, 2650),
-            carrier + ", \"temperature\": \"20 degC\"",
-            "\"volumeFraction\": \"0 %\"",
-            "12.2 L/s",
-            "\"bore\": \"4 in\", \"roughness\": \"0.05 mm\"")
-        .runs()
-        .get(0)
-        .pressureGradientPaPm();
+                grains(0.3, 2650),
+                carrier + ", \"temperature\": \"20 degC\"",
+                "\"volumeFraction\": \"0 %\"",
+                "12.2 L/s",
+                "\"bore\": \"4 in\", \"roughness\": \"0.05 mm\"")
+            .runs()
+            .get(0)
+            .friction()
+            .pa()
+        / 100;
   }
 }

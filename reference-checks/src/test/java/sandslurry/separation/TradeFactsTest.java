@@ -96,8 +96,7 @@ class TradeFactsTest {
               .design()
               .orElseThrow();
       GravityRun run =
-          FeedEvaluation.gravityRun(
-              design, Materials.of(design), design.feed().gravityRun().orElseThrow());
+          FeedEvaluation.gravityRun(Materials.of(design), design.feed().gravityRun().orElseThrow());
       assertThat(run.worst().orElseThrow().severity()).isNotEqualTo(Severity.FAIL);
       ours(run.window().orElseThrow().holdsM3ps()).isBetween(wanted, 15 * wanted);
       assertThat(run.window().orElseThrow().carriesFromM3ps()).isLessThan(wanted);

@@ -10,7 +10,6 @@ import sandslurry.assessment.service.ServiceResult.Day;
 import sandslurry.assessment.states.StateVariants;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.assessment.station.StateResult.Point;
-import sandslurry.design.Design;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.pump.drive.DailyDuty;
 
@@ -21,14 +20,13 @@ public final class DayEvaluation {
   /**
    * A day of pumping in every state in which the pumps move the mixture.
    *
-   * @param design the design
    * @param materials its liquid, sand and mixture
    * @param all the states of the line
    * @return one day for each state, or that of the design flow rate when no state has a duty point;
    *     empty without a daily volume
    */
-  public static List<Day> days(Design design, Materials materials, List<StateResult> all) {
-    Optional<OperationSpec> operation = design.service().operation();
+  public static List<Day> days(Materials materials, List<StateResult> all) {
+    Optional<OperationSpec> operation = materials.design().service().operation();
     if (operation.isEmpty() || operation.get().dailyVolumeM3().isEmpty()) {
       return List.of();
     }

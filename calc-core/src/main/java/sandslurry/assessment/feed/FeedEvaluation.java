@@ -57,17 +57,16 @@ public final class FeedEvaluation {
    * The gravity pipe of a design with a flow rate of its own, judged in its least hour and at its
    * full flow rate.
    *
-   * @param design the design
    * @param materials its liquid and sand
    * @param spec the pipe
    * @return what comes of it
    */
-  public static GravityRun gravityRun(Design design, Materials materials, GravityRunSpec spec) {
-    Sand sand = sand(design, materials, spec);
+  public static GravityRun gravityRun(Materials materials, GravityRunSpec spec) {
+    Sand sand = sand(materials, spec);
     double full = spec.flowM3ps();
     double least = spec.leastFlowM3ps().orElse(GravityRun.LEAST_SHARE * full);
     return GravityEvaluation.run(
-        design,
+        materials.design(),
         spec.gravity(),
         spec.gravity().slope().orElseThrow(),
         List.of(
@@ -78,15 +77,15 @@ public final class FeedEvaluation {
   private record Sand(Materials materials, boolean known) {}
 
   /** What the pipe carries; sand of which nothing is known comes at any concentration. */
-  private static Sand sand(Design design, Materials materials, GravityRunSpec spec) {
+  private static Sand sand(Materials materials, GravityRunSpec spec) {
     if (spec.sandFraction().isPresent()) {
       double typed = spec.sandFraction().get();
       return new Sand(materials.diluted(materials.carrier(), typed, typed), true);
     }
-    if (design.line().isPresent()) {
+    if (materials.design().line().isPresent()) {
       return new Sand(materials, true);
     }
-    Optional<Double> lane = design.lane().flatMap(LaneSpec::sandFraction);
+    Optional<Double> lane = materials.design().lane().flatMap(LaneSpec::sandFraction);
     double usual = lane.orElse(Materials.BED_FRACTION);
     double highest = lane.map(share -> Materials.PEAK * share).orElse(Materials.BED_FRACTION);
     return new Sand(materials.diluted(materials.carrier(), usual, highest), lane.isPresent());

@@ -3,7 +3,6 @@ package sandslurry.assessment.lane;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.assessment.materials.Materials;
-import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
 import sandslurry.material.Vehicle;
 import sandslurry.material.liquid.Water;
@@ -21,13 +20,12 @@ import sandslurry.units.Measure;
 /**
  * Evaluates the settling lane of a design.
  *
- * @param design the design
  * @param materials its liquid, sand and mixture
  */
-public record LaneEvaluation(Design design, Materials materials) {
+public record LaneEvaluation(Materials materials) {
 
   private LaneSpec spec() {
-    return design.lane().orElseThrow();
+    return materials.design().lane().orElseThrow();
   }
 
   /**
@@ -51,8 +49,7 @@ public record LaneEvaluation(Design design, Materials materials) {
 
   /** The cleaning cycle of another lane with the same feed, roughly. */
   LaneCycle cycle(LaneReach other) {
-    return LaneCycle.coarse(
-        List.of(other), feed(), organic(), runningShare(), SettlingLane.USUAL_POROSITY);
+    return LaneCycle.coarse(List.of(other), feed(), organic(), runningShare());
   }
 
   /** Share of the day that the lane runs. */
@@ -84,7 +81,7 @@ public record LaneEvaluation(Design design, Materials materials) {
   public double sandFraction() {
     return spec().sandFraction().isPresent()
         ? spec().sandFraction().get()
-        : materials.sandFraction(design.oneLine().flow().designM3ps());
+        : materials.sandFraction(materials.design().oneLine().flow().designM3ps());
   }
 
   /**
@@ -122,7 +119,7 @@ public record LaneEvaluation(Design design, Materials materials) {
         totalSolids * solids.dissolvedShare(),
         totalSolids * solids.fibreShare() * liquidM3ps * vehicle.liquid().densityKgM3(),
         materials.sandDensityKgM3(),
-        design.sand().shape(),
+        materials.design().sand().shape(),
         classes.stream().map(SizeClass::range).toList(),
         classes.stream().map(c -> sandKgps * c.massFraction()).toList(),
         spec().coatingFactor(),

@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
@@ -23,13 +22,11 @@ import sandslurry.units.Measure;
 /**
  * Findings on the settling lane.
  *
- * @param design the design
  * @param evaluation the lane
  * @param result what it captures
  * @param findings takes what is found
  */
-public record LaneFindings(
-    Design design, LaneEvaluation evaluation, LaneResult result, Findings findings)
+public record LaneFindings(LaneEvaluation evaluation, LaneResult result, Findings findings)
     implements FindingWriter {
   private static final String ELEMENT = "settling lane";
   private static final double LONGEST_M = 1000;
@@ -64,7 +61,7 @@ public record LaneFindings(
   }
 
   private void capture() {
-    double wanted = design.criteria().sandCapture();
+    double wanted = evaluation.materials().design().criteria().sandCapture();
     LaneCycle cycle = result.cycle();
     double average = cycle.likely().meanRecovery();
     double last = cycle.likely().lastRecovery();

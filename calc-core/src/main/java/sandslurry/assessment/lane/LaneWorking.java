@@ -3,7 +3,6 @@ package sandslurry.assessment.lane;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import sandslurry.design.Design;
 import sandslurry.design.lane.LaneSpec;
 import sandslurry.fact.step.Sheet;
 import sandslurry.fact.step.Trace;
@@ -31,14 +30,12 @@ public final class LaneWorking {
    * Keeps the steps of capture, scour and cleaning cycle.
    *
    * @param trace what keeps the steps
-   * @param design the design
    * @param evaluation the lane
    * @param result what it captures
    */
-  public static void steps(
-      Trace trace, Design design, LaneEvaluation evaluation, LaneResult result) {
+  public static void steps(Trace trace, LaneEvaluation evaluation, LaneResult result) {
     Sheet sheet = Sheet.of(LaneWorking.class, trace);
-    LaneSpec spec = design.lane().orElseThrow();
+    LaneSpec spec = evaluation.materials().design().lane().orElseThrow();
     UnitFeed feed = evaluation.feed();
     sheet.begin("settling lane", "");
     flow(sheet, spec, feed, result);

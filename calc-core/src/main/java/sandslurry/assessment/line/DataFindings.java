@@ -7,7 +7,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Bound;
-import sandslurry.design.Design;
 import sandslurry.design.criteria.Criteria;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Findings;
@@ -21,13 +20,11 @@ import sandslurry.units.UnitSystem;
 /**
  * Findings on the inputs: ranges of the data behind them, and their uncertainty.
  *
- * @param design the design
  * @param materials its liquid, sand and mixture
  * @param line the line; empty when the design has none
  * @param findings takes what is found
  */
-public record DataFindings(
-    Design design, Materials materials, Optional<LineResult> line, Findings findings)
+public record DataFindings(Materials materials, Optional<LineResult> line, Findings findings)
     implements FindingWriter {
   private static final DepositionRule USUAL = DepositionRule.DEFAULT;
 
@@ -67,7 +64,7 @@ public record DataFindings(
 
   /** A pass by criteria weaker than usual is none; each of them is named. */
   private void weaker() {
-    Criteria criteria = design.criteria();
+    Criteria criteria = materials.design().criteria();
     List<Function<UnitSystem, String>> weaker = new ArrayList<>();
     double share = criteria.marginFraction();
     double least = criteria.marginVelocityMps();
@@ -112,7 +109,8 @@ public record DataFindings(
     if (temperature > Measure.TEMPERATURE.si(Measure.TEMPERATURE.of(FREEZING_RISK_C, "degC"))) {
       return;
     }
-    boolean frost = design.line().map(line -> line.flow().extremes().frost()).orElse(false);
+    boolean frost =
+        materials.design().line().map(line -> line.flow().extremes().frost()).orElse(false);
     found("near-freezing", frost ? Severity.CAUTION : Severity.NOTE, "carrier")
         .with("temperature", Kind.TEMPERATURE, temperature)
         .why("near-freezing")
@@ -133,7 +131,7 @@ public record DataFindings(
     List<Double> rates =
         line.states().stream()
             .flatMap(s -> s.runs().stream())
-            .map(r -> r.wallShearRatePs())
+            .map(r -> r.flow().wallShearRatePs())
             .sorted()
             .toList();
     double least = rates.get(0);
@@ -143,7 +141,9 @@ public record DataFindings(
     }
     found(
             "rheology-extrapolated",
-            design.carrier().fromReadings().isPresent() ? Severity.CAUTION : Severity.NOTE,
+            materials.design().carrier().fromReadings().isPresent()
+                ? Severity.CAUTION
+                : Severity.NOTE,
             "carrier")
         .with("leastShear", Kind.SHEAR_RATE, least)
         .with("mostShear", Kind.SHEAR_RATE, most)

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.material.liquid.DilutedRheology;
@@ -15,10 +14,9 @@ import sandslurry.transport.bed.SandCarriage;
 /**
  * Evaluates the line of a design at rising dilution.
  *
- * @param design the design
  * @param materials its liquid, sand and mixture
  */
-public record DilutionEvaluation(Design design, Materials materials) {
+public record DilutionEvaluation(Materials materials) {
   private static final int POINTS = 24;
 
   /**
@@ -27,7 +25,7 @@ public record DilutionEvaluation(Design design, Materials materials) {
    * @return points from no dilution to the greatest ratio, dense where little is added
    */
   public DilutionCurve curve() {
-    double most = design.oneLine().dilution().orElseThrow().mostRatio();
+    double most = materials.design().oneLine().dilution().orElseThrow().mostRatio();
     List<DilutionCurve.Point> points = new ArrayList<>();
     for (int i = 0; i <= POINTS; i++) {
       // Dense where little is added: there the liquid changes most.
@@ -42,12 +40,12 @@ public record DilutionEvaluation(Design design, Materials materials) {
    * sand are conserved.
    */
   DilutionCurve.Point point(double ratio) {
-    double designFlow = design.oneLine().flow().designM3ps();
+    double designFlow = materials.design().oneLine().flow().designM3ps();
     double sand = materials.sandFraction(designFlow);
     Carrier undiluted = materials.carrier();
     double carrierMass = (1 - sand) * undiluted.densityKgM3();
     double solids = undiluted.totalSolids().orElseThrow();
-    double addedSolids = design.oneLine().dilution().orElseThrow().totalSolids();
+    double addedSolids = materials.design().oneLine().dilution().orElseThrow().totalSolids();
     double addedMass = ratio * Carriers.manure(addedSolids, undiluted.temperatureK()).densityKgM3();
     double mixed = (solids * carrierMass + addedSolids * addedMass) / (carrierMass + addedMass);
     double density = (carrierMass + addedMass) / (1 - sand + ratio);
@@ -60,8 +58,8 @@ public record DilutionEvaluation(Design design, Materials materials) {
   }
 
   private DilutionCurve.Point worst(double ratio, double solids, Materials diluted) {
-    LineModel model = new LineModel(design, diluted);
-    LineEvaluation line = new LineEvaluation(design, diluted, model, Optional.empty());
+    LineModel model = new LineModel(diluted);
+    LineEvaluation line = new LineEvaluation(model, Optional.empty());
     RunPoint run =
         line.states().stream()
             .flatMap(state -> state.runs().stream())

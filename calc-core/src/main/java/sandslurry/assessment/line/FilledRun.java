@@ -9,7 +9,6 @@ import sandslurry.material.Thomas1965;
 import sandslurry.material.liquid.Liquid;
 import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
-import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.bed.LaminarTransport;
 import sandslurry.transport.deposition.DepositionJudgement;
 import sandslurry.transport.deposition.DepositionRule;
@@ -117,10 +116,7 @@ final class FilledRun {
     if (coreFallsMps == null) {
       coreFallsMps =
           LaminarTransport.coreFallsMps(
-              line.sand(),
-              mixture.rheology(),
-              mixture.liquidDensityKgM3(),
-              SettlingVelocities.DEFAULT);
+              line.sand(), mixture.rheology(), mixture.liquidDensityKgM3());
     }
     return coreFallsMps;
   }

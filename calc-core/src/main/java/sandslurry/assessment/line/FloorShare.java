@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import sandslurry.settling.HinderedSettlings;
-import sandslurry.settling.SettlingVelocities;
 import sandslurry.transport.bed.LaminarTransport;
 
 /**
@@ -40,7 +39,6 @@ final class FloorShare implements DoubleSupplier {
               mixture.liquidDensityKgM3(),
               flowM3ps,
               stretches,
-              SettlingVelocities.DEFAULT,
               HinderedSettlings.DEFAULT);
     }
     return share;

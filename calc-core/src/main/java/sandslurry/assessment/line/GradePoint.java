@@ -32,10 +32,12 @@ public record GradePoint(
     for (int i = 0; i < route.runs().size(); i++) {
       RouteSpec.RunSpec spec = route.runs().get(i);
       RunState run = state.runs().get(i);
-      points.add(at("start of " + spec.name(), stationM, elevationM, run.startPa(), weight));
+      points.add(
+          at("start of " + spec.name(), stationM, elevationM, run.pressures().startPa(), weight));
       stationM += spec.lengthM();
       elevationM += spec.riseM();
-      points.add(at("end of " + spec.name(), stationM, elevationM, run.endPa(), weight));
+      points.add(
+          at("end of " + spec.name(), stationM, elevationM, run.pressures().endPa(), weight));
     }
     return List.copyOf(points);
   }

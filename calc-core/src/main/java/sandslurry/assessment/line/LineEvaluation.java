@@ -5,9 +5,6 @@ import java.util.Arrays;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
-import sandslurry.assessment.materials.Materials;
-import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.material.Proportions;
 import sandslurry.plant.Range;
 import sandslurry.transport.headloss.HeadLosses;
@@ -16,8 +13,6 @@ import sandslurry.transport.headloss.HeadLosses;
 public final class LineEvaluation {
   private static final int CURVE_POINTS = 40;
 
-  private final Design design;
-  private final Materials materials;
   private final LineModel model;
   private final List<State> states = new ArrayList<>();
 
@@ -44,25 +39,20 @@ public final class LineEvaluation {
   /**
    * Evaluates the line at its minimum, design and maximum flow rates and at the duty point.
    *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param model the physics of its line
    * @param dutyFlow flow rate at which the pump meets the line [m3/s]; empty without a duty point
    */
-  public LineEvaluation(
-      Design design, Materials materials, LineModel model, Optional<Double> dutyFlow) {
-    this.design = design;
-    this.materials = materials;
+  public LineEvaluation(LineModel model, Optional<Double> dutyFlow) {
     this.model = model;
-    add(FlowCase.MINIMUM, design.oneLine().flow().minimumM3ps());
-    add(FlowCase.DESIGN, design.oneLine().flow().designM3ps());
-    add(FlowCase.MAXIMUM, design.oneLine().flow().maximumM3ps());
+    add(FlowCase.MINIMUM, model.design().oneLine().flow().minimumM3ps());
+    add(FlowCase.DESIGN, model.design().oneLine().flow().designM3ps());
+    add(FlowCase.MAXIMUM, model.design().oneLine().flow().maximumM3ps());
     dutyFlow.ifPresent(flow -> add(FlowCase.DUTY, flow));
   }
 
   private void add(FlowCase flowCase, double flowM3ps) {
-    if (materials.flows(flowM3ps)) {
-      states.add(State.of(model, flowCase, flowM3ps, materials.sandFraction(flowM3ps)));
+    if (model.materials().flows(flowM3ps)) {
+      states.add(State.of(model, flowCase, flowM3ps, model.materials().sandFraction(flowM3ps)));
     }
   }
 
@@ -128,7 +118,7 @@ public final class LineEvaluation {
   }
 
   private LineState shown(State state, boolean compared) {
-    double density = materials.mixtureDensityKgM3(state.sandFraction());
+    double density = model.materials().mixtureDensityKgM3(state.sandFraction());
     List<LineModel.Pressures> pressures = model.pressures(state.runs());
     List<RunState> runs = new ArrayList<>();
     for (int i = 0; i < state.runs().size(); i++) {
@@ -139,8 +129,10 @@ public final class LineEvaluation {
         state.flowM3ps(),
         state.sandFraction(),
         Proportions.massFraction(
-            state.sandFraction(), materials.carrier().densityKgM3(), materials.sandDensityKgM3()),
-        state.sandFraction() * state.flowM3ps() * materials.sandDensityKgM3(),
+            state.sandFraction(),
+            model.materials().carrier().densityKgM3(),
+            model.materials().sandDensityKgM3()),
+        state.sandFraction() * state.flowM3ps() * model.materials().sandDensityKgM3(),
         density,
         model.systemHeadM(state.runs()),
         headByModels(state.runs(), compared),
@@ -166,31 +158,25 @@ public final class LineEvaluation {
     return new RunState(
         run.velocityMps(),
         run.leastVelocityMps(),
-        run.flow().reynolds(),
         run.regime(),
-        run.flow().wallShearRatePs(),
+        run.flow(),
         run.deposition(),
         compared ? run.depositionModels() : List.of(),
         run.carriage(),
-        run.flow().gradient(),
-        run.friction().slurryGradient(),
         compared ? run.headLosses() : List.of(),
-        run.friction().gradient() * run.slurry().liquid().densityKgM3() * Physics.GRAVITY,
-        run.friction().pa(),
-        run.friction().fittingsPa(),
-        pressures.startPa(),
-        pressures.endPa(),
+        run.friction(),
+        pressures,
         run.overBed(),
         run.severity());
   }
 
   /** The system curve at the design concentration, past the greatest flow that is judged. */
   private List<LineResult.SystemPoint> systemCurve() {
-    double designFlow = design.oneLine().flow().designM3ps();
-    if (!materials.flows(designFlow)) {
+    double designFlow = model.design().oneLine().flow().designM3ps();
+    if (!model.materials().flows(designFlow)) {
       return List.of();
     }
-    double fraction = materials.sandFraction(designFlow);
+    double fraction = model.materials().sandFraction(designFlow);
     double most = states.stream().mapToDouble(State::flowM3ps).max().orElse(designFlow);
     double greatest = 1.3 * most;
     List<LineResult.SystemPoint> points = new ArrayList<>();

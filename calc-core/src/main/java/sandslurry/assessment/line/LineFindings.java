@@ -4,9 +4,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.assessment.line.LineEvaluation.State;
+import sandslurry.assessment.line.LineModel.Pressures;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
+import sandslurry.design.criteria.Criteria;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.FindingWriter;
@@ -21,7 +22,6 @@ import sandslurry.units.Measure;
 /**
  * Findings on the line: plugging, wear, pressure.
  *
- * @param design the design
  * @param materials its liquid, sand and mixture
  * @param warmths the line at each temperature that is judged
  * @param judged the line at each flow rate and temperature that is judged
@@ -29,7 +29,6 @@ import sandslurry.units.Measure;
  * @param findings takes what is found
  */
 public record LineFindings(
-    Design design,
     Materials materials,
     LineWarmths warmths,
     WarmStates judged,
@@ -64,7 +63,7 @@ public record LineFindings(
     if (states().isEmpty()) {
       return;
     }
-    new SettlingFindings(design, materials, warmths, judged, findings).all();
+    new SettlingFindings(materials, warmths, judged, findings).all();
     for (int i = 0; i < warmths.asDesigned().route().runs().size(); i++) {
       largeGrains(i);
       wear(i);
@@ -77,14 +76,14 @@ public record LineFindings(
 
   /** A line that passes at its design flow may plug at the flow at which it really runs. */
   private void oneFlow() {
-    double least = design.oneLine().flow().minimumM3ps();
-    if (!design.oneLine().flow().extremes().minimumGiven()) {
+    double least = materials.design().oneLine().flow().minimumM3ps();
+    if (!materials.design().oneLine().flow().extremes().minimumGiven()) {
       found("minimum-missing", Severity.CAUTION, "flow")
           .with("least", Kind.FLOW, least)
           .why("design-judged")
-          .cure("give-minimum-rate")
+          .cure("give-minimum")
           .add();
-    } else if (least == design.oneLine().flow().designM3ps()) {
+    } else if (least == materials.design().oneLine().flow().designM3ps()) {
       found("minimum-is-design", Severity.NOTE, "flow")
           .with("least", Kind.FLOW, least)
           .why("one-flow")
@@ -100,7 +99,8 @@ public record LineFindings(
             .flatMap(state -> state.runs().stream())
             .anyMatch(run -> run.hasSand() && run.regime() == Regime.TURBULENT);
     if (turbulent
-        && design
+        && materials
+            .design()
             .pump()
             .flatMap(PumpSpec::piston)
             .filter(piston -> piston.pulsation().isEmpty())
@@ -139,7 +139,7 @@ public record LineFindings(
 
   /** A line that falls more than it loses is not governed by what is written as its flow. */
   private void gravity() {
-    if (design.pump().isPresent()) {
+    if (materials.design().pump().isPresent()) {
       return;
     }
     State most = states().stream().max(Comparator.comparingDouble(State::flowM3ps)).orElseThrow();
@@ -157,11 +157,11 @@ public record LineFindings(
   }
 
   private void tooThick() {
-    double least = design.oneLine().flow().minimumM3ps();
+    double least = materials.design().oneLine().flow().minimumM3ps();
     if (materials.flows(least)) {
       return;
     }
-    boolean byRate = design.oneLine().mixture().isByRate();
+    boolean byRate = materials.design().oneLine().mixture().isByRate();
     double needed = least * materials.sandFraction(least) / Materials.THICKEST;
     found("too-thick", Severity.FAIL, "line")
         .with("sand", Kind.PERCENT, materials.sandFraction(least))
@@ -180,8 +180,8 @@ public record LineFindings(
     if (point.deposition().isEmpty()) {
       return;
     }
-    double ratio = state.flowM3ps() / design.oneLine().flow().designM3ps();
-    double limit = design.criteria().wearVelocityMps();
+    double ratio = state.flowM3ps() / materials.design().oneLine().flow().designM3ps();
+    double limit = materials.design().criteria().wearVelocityMps();
     boolean over = point.velocityMps() > limit;
     boolean abrasive = point.velocityMps() > ABRASIVE_MPS;
     if (!over && !abrasive && ratio < NOTED_WEAR) {
@@ -222,36 +222,29 @@ public record LineFindings(
 
   private void pressure(int index) {
     RunSpec run = warmths.asDesigned().route().runs().get(index);
-    double greatest = Double.NEGATIVE_INFINITY;
-    double least = Double.POSITIVE_INFINITY;
-    boolean beside = false;
-    FlowCase greatestCase = FlowCase.DESIGN;
-    FlowCase leastCase = FlowCase.DESIGN;
-    for (LineState state : result.judged()) {
-      RunState shown = state.runs().get(index);
-      double start = shown.startPa();
-      double end = shown.endPa();
-      if (Math.max(start, end) > greatest) {
-        greatest = Math.max(start, end);
-        greatestCase = state.flowCase();
-      }
-      if (Math.min(start, end) < least) {
-        least = Math.min(start, end);
-        leastCase = state.flowCase();
-        beside =
-            start < end
-                ? index > 0 && !isLowerBeyond(state, index - 1)
-                : isLowerBeyond(state, index);
-      }
-    }
-    rating(run, greatest, greatestCase);
-    vacuum(run, least, leastCase, beside);
+    LineState most = extreme(Comparator.comparingDouble(at -> -pressures(at, index).greatestPa()));
+    rating(run, pressures(most, index).greatestPa(), most.flowCase());
+    LineState least = extreme(Comparator.comparingDouble(at -> pressures(at, index).leastPa()));
+    Pressures lowest = pressures(least, index);
+    boolean beside =
+        lowest.startPa() < lowest.endPa()
+            ? index > 0 && !isLowerBeyond(least, index - 1)
+            : isLowerBeyond(least, index);
+    vacuum(run, lowest.leastPa(), least.flowCase(), beside);
+  }
+
+  private LineState extreme(Comparator<LineState> first) {
+    return result.judged().stream().min(first).orElseThrow();
+  }
+
+  private static Pressures pressures(LineState state, int index) {
+    return state.runs().get(index).pressures();
   }
 
   /** Whether the run that follows begins at a lower pressure than this one ends at. */
   private static boolean isLowerBeyond(LineState state, int index) {
-    List<RunState> runs = state.runs();
-    return index + 1 < runs.size() && runs.get(index + 1).startPa() < runs.get(index).endPa();
+    return index + 1 < state.runs().size()
+        && pressures(state, index + 1).startPa() < pressures(state, index).endPa();
   }
 
   private void rating(RunSpec run, double greatest, FlowCase flowCase) {
@@ -264,22 +257,21 @@ public record LineFindings(
           .add();
       return;
     }
-    double share = design.criteria().pressureShare();
-    double allowed = share * rating.getAsDouble();
-    boolean much = greatest > allowed;
-    (greatest > rating.getAsDouble()
-            ? found("pressure-over", Severity.FAIL, run.name())
-            : much
-                ? found("pressure-high", Severity.CAUTION, run.name())
-                : found("pressure-within", Severity.PASS, run.name()))
+    Criteria criteria = materials.design().criteria();
+    Severity severity = criteria.pressure(greatest, rating.getAsDouble());
+    double share = criteria.pressureShare();
+    String within = severity == Severity.PASS ? "pressure-within" : "pressure-high";
+    found(severity == Severity.FAIL ? "pressure-over" : within, severity, run.name())
         .with("case", flowCase.words())
         .with("greatest", Kind.PRESSURE, greatest)
         .with("warmest", Kind.TEMPERATURE, materials.warmestK())
         .with("rating", Kind.PRESSURE, rating.getAsDouble())
         .with("share", Kind.PERCENT, share)
-        .with("allowed", Kind.PRESSURE, allowed)
+        .with("allowed", Kind.PRESSURE, criteria.allowedPa(rating.getAsDouble()))
         .why("rating")
-        .when(much, f -> f.with("class", Kind.PRESSURE, greatest / share).cure("higher-class"))
+        .when(
+            severity != Severity.PASS,
+            f -> f.with("class", Kind.PRESSURE, greatest / share).cure("higher-class"))
         .add();
   }
 

@@ -61,17 +61,17 @@ public final class LineModel {
   /**
    * The line of a design filled with its mixture.
    *
-   * @param design the design
    * @param materials its liquid, sand and mixture
    */
-  public LineModel(Design design, Materials materials) {
-    this.route = design.oneLine().route();
+  public LineModel(Materials materials) {
+    this.route = materials.design().oneLine().route();
     this.outletHeadM = route.outletHeadM();
     this.sourceLevelM = route.sourceLevelM();
     this.pipes = route.runs().stream().map(PipeRun::of).toList();
-    this.suction = design.service().suction().map(suction -> PipeRun.of(suction.run()));
+    this.suction = materials.design().service().suction().map(suction -> PipeRun.of(suction.run()));
     this.suctionLines =
-        design
+        materials
+            .design()
             .pump()
             .flatMap(PumpSpec::rotodynamic)
             .filter(pump -> pump.station().arrangement() == PumpGroup.Arrangement.PARALLEL)
@@ -80,9 +80,9 @@ public final class LineModel {
     this.line =
         new FilledRun.Line(
             materials,
-            rule(design.criteria()),
+            rule(materials.design().criteria()),
             new PipeLiquids(),
-            design.criteria().floorShare(),
+            materials.design().criteria().floorShare(),
             materials.parts());
     this.filled = new HashMap<>();
     this.leastSafe = new HashMap<>();
@@ -130,6 +130,15 @@ public final class LineModel {
    */
   public RouteSpec route() {
     return route;
+  }
+
+  /**
+   * The design that the line belongs to.
+   *
+   * @return the design
+   */
+  public Design design() {
+    return materials().design();
   }
 
   /**

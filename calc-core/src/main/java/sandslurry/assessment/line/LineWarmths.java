@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.assessment.materials.Materials;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.units.Measure;
 
@@ -32,25 +31,23 @@ public record LineWarmths(List<At> given, List<At> around) {
   /**
    * The line of a design at each temperature at which its sand is judged.
    *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param model the physics of its line
    * @return the line at the temperatures given and around them
    */
-  public static LineWarmths of(Design design, Materials materials, LineModel model) {
+  public static LineWarmths of(LineModel model) {
     List<At> given = new ArrayList<>();
-    given.add(new At(materials.carrier().temperatureK(), model));
-    List<Double> range = materials.temperatureRangeK();
-    range.forEach(temperature -> given.add(at(design, materials, temperature)));
+    given.add(new At(model.materials().carrier().temperatureK(), model));
+    List<Double> range = model.materials().temperatureRangeK();
+    range.forEach(temperature -> given.add(at(model.materials(), temperature)));
     List<At> around =
         range.isEmpty()
-            ? List.of(at(design, materials, kelvin(COLD_C)), at(design, materials, kelvin(WARM_C)))
+            ? List.of(at(model.materials(), kelvin(COLD_C)), at(model.materials(), kelvin(WARM_C)))
             : List.of();
     return new LineWarmths(given, around);
   }
 
-  private static At at(Design design, Materials materials, double temperatureK) {
-    return new At(temperatureK, new LineModel(design, materials.at(temperatureK)));
+  private static At at(Materials materials, double temperatureK) {
+    return new At(temperatureK, new LineModel(materials.at(temperatureK)));
   }
 
   private static double kelvin(double celsius) {

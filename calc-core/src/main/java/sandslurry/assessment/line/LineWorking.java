@@ -34,17 +34,16 @@ public final class LineWorking {
    *
    * @param trace what keeps the steps
    * @param model the physics of its line
-   * @param materials its liquid, sand and mixture
    * @param states the line at each flow rate that is judged
    */
-  public static void steps(Trace trace, LineModel model, Materials materials, List<State> states) {
+  public static void steps(Trace trace, LineModel model, List<State> states) {
     Sheet sheet = Sheet.of(LineWorking.class, trace);
     List<State> governingFirst = new ArrayList<>(states);
     governingFirst.sort(
         Comparator.comparing(LineWorking::severity).reversed().thenComparing(LineWorking::margin));
     for (int i = 0; i < model.route().runs().size(); i++) {
       for (State state : governingFirst) {
-        run(sheet, model, materials, state, state.runs().get(i));
+        run(sheet, model, state, state.runs().get(i));
       }
     }
     governingFirst.forEach(state -> heads(sheet, model, state));
@@ -59,17 +58,17 @@ public final class LineWorking {
     return Math.rint(1e6 * state.runs().stream().mapToDouble(RunPoint::margin).min().orElseThrow());
   }
 
-  private static void run(
-      Sheet sheet, LineModel model, Materials materials, State state, RunPoint run) {
+  private static void run(Sheet sheet, LineModel model, State state, RunPoint run) {
     String name = run.pipe().spec().name();
     String when = state.flowCase().words() + " flow rate";
     sheet.begin(name + ": flow", when);
-    flow(sheet, materials, state, run);
+    flow(sheet, model.materials(), state, run);
     if (run.deposition().isPresent()) {
       sheet.begin(name + ": deposition velocity", when);
       double rho = run.slurry().liquid().densityKgM3();
-      MaterialWorking.properties(sheet.trace(), materials.sandDensityKgM3(), run.slurry().liquid());
-      sheet.step("ratio", run.slurry().densityRatio(), materials.sandDensityKgM3(), rho);
+      MaterialWorking.properties(
+          sheet.trace(), model.materials().sandDensityKgM3(), run.slurry().liquid());
+      sheet.step("ratio", run.slurry().densityRatio(), model.materials().sandDensityKgM3(), rho);
       if (run.regime() != ClearLiquid.Regime.LAMINAR) {
         // In laminar flow the correlations decide nothing, and of a thick liquid they make numbers
         // like 1e-14 m/s.
@@ -83,7 +82,7 @@ public final class LineWorking {
                 sheet.trace());
       }
       if (!run.mixture().rheology().isNewtonian() || run.regime() != ClearLiquid.Regime.TURBULENT) {
-        carriage(sheet, run, materials, run.carriage().orElseThrow());
+        carriage(sheet, run, model.materials(), run.carriage().orElseThrow());
       }
     }
     sheet.begin(name + ": head loss", when);
@@ -227,7 +226,6 @@ public final class LineWorking {
             Equation.sum(
                 "dp",
                 "pressure lost in all runs, by friction and in fittings",
-                Kind.PRESSURE,
                 DEFINITION,
                 "dp Pa",
                 lost.length),

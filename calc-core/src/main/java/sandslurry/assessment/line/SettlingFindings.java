@@ -8,7 +8,6 @@ import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.line.WarmStates.Warmth;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Bound;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.fact.finding.FindingWriter;
 import sandslurry.fact.finding.Findings;
@@ -30,7 +29,7 @@ import sandslurry.units.Kind;
  * temperature.
  */
 record SettlingFindings(
-    Design design, Materials materials, LineWarmths warmths, WarmStates states, Findings findings)
+    Materials materials, LineWarmths warmths, WarmStates states, Findings findings)
     implements FindingWriter {
   /** Less of the sand on the floor than this is none. */
   private static final double TRACE = 1e-5;
@@ -286,14 +285,14 @@ record SettlingFindings(
     OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
     if (flow.isPresent()
         && PipeRun.of(run).mean().velocityMps(flow.getAsDouble())
-            <= design.criteria().wearVelocityMps()) {
+            <= materials.design().criteria().wearVelocityMps()) {
       found.with("safe", Kind.FLOW, flow.getAsDouble()).cure("run-turbulent");
     } else {
       found.cure("no-turbulent");
     }
     found.cure(
         materials.carrier().totalSolids().orElse(0) > 0,
-        design.oneLine().dilution().isPresent() ? "dilute-by-curve" : "dilute");
+        materials.design().oneLine().dilution().isPresent() ? "dilute-by-curve" : "dilute");
     if (carriage.support() == SandCarriage.Support.SLIDING_BED) {
       found.cure("keep-sliding");
     } else if (carriage.support() == SandCarriage.Support.SLOW_TO_SETTLE) {

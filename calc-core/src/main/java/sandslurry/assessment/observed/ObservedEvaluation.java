@@ -20,7 +20,6 @@ import sandslurry.assessment.observed.ObservedResult.SecondReading;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.stop.FlushWater;
 import sandslurry.assessment.stop.StopEvaluation;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
@@ -57,25 +56,22 @@ public final class ObservedEvaluation {
   private static final double ROUGHEST_SHARE = 0.05;
   private static final double HALF = 0.5;
 
-  private final Design design;
   private final ObservedLine line;
   private final SiteReading reading;
 
-  private ObservedEvaluation(Design design, Materials materials, SiteReading reading) {
-    this.design = design;
-    this.line = new ObservedLine(design, materials);
+  private ObservedEvaluation(Materials materials, SiteReading reading) {
+    this.line = new ObservedLine(materials);
     this.reading = reading;
   }
 
   /**
    * What the reading of a design says.
    *
-   * @param design a design with a line and a reading
    * @param materials its liquid and sand
    * @return the result; nothing when the mixture does not flow at the flow rate read
    */
-  public static Optional<ObservedResult> result(Design design, Materials materials) {
-    ObservedSpec spec = design.service().observed().orElseThrow();
+  public static Optional<ObservedResult> result(Materials materials) {
+    ObservedSpec spec = materials.design().service().observed().orElseThrow();
     double pressure = spec.pressurePa();
     SiteReading reading =
         new SiteReading(
@@ -85,7 +81,7 @@ public final class ObservedEvaluation {
             spec.pressureUncertaintyPa().orElse(PRESSURE_UNCERTAINTY * Math.abs(pressure)));
     double least = reading.flowM3ps() * (1 - reading.flowUncertainty());
     return materials.flows(least)
-        ? Optional.of(new ObservedEvaluation(design, materials, reading).result())
+        ? Optional.of(new ObservedEvaluation(materials, reading).result())
         : Optional.empty();
   }
 
@@ -93,10 +89,7 @@ public final class ObservedEvaluation {
     double flow = reading.flowM3ps();
     LineCheck check =
         new LineCheck(
-            flow,
-            reading.pressurePa(),
-            line.pressurePa(Condition.CLEAN, flow),
-            difference(Condition.CLEAN));
+            flow, reading.pressurePa(), line.pressurePa(Condition.CLEAN, flow), difference());
     List<Explained> explained = new ArrayList<>();
     for (Cause cause : Cause.values()) {
       explained.add(explained(cause, check.agreement()));
@@ -129,9 +122,11 @@ public final class ObservedEvaluation {
         causes.settling());
   }
 
-  private SiteReading.Difference difference(Condition condition) {
+  private SiteReading.Difference difference() {
     return reading.difference(
-        q -> line.pressurePa(condition, q), MODEL, line.staticPa(condition, reading.flowM3ps()));
+        q -> line.pressurePa(Condition.CLEAN, q),
+        MODEL,
+        line.staticPa(Condition.CLEAN, reading.flowM3ps()));
   }
 
   private static Condition condition(Cause cause, double unknown) {
@@ -183,7 +178,7 @@ public final class ObservedEvaluation {
   }
 
   private List<RunSpec> runs() {
-    return design.oneLine().route().runs();
+    return line.materials().design().oneLine().route().runs();
   }
 
   private List<RunSpec> flatRuns() {
@@ -197,7 +192,8 @@ public final class ObservedEvaluation {
   }
 
   private OptionalDouble sinceS() {
-    return design
+    return line.materials()
+        .design()
         .service()
         .observed()
         .orElseThrow()
@@ -208,7 +204,8 @@ public final class ObservedEvaluation {
 
   /** The pump: what it lacks of its curve, or of its strokes. */
   private Optional<PumpCheck> pump() {
-    return design
+    return line.materials()
+        .design()
         .pump()
         .flatMap(pump -> pump.match(this::curve, piston -> Optional.of(strokes(piston))));
   }
@@ -226,7 +223,7 @@ public final class ObservedEvaluation {
 
   private Optional<PumpCheck> curve(RotodynamicSpec spec) {
     double flow = reading.flowM3ps();
-    return new PumpEvaluation(design, line.materials(), line.clean())
+    return new PumpEvaluation(line.clean())
         .derated(spec)
         .filter(group -> flow <= group.greatestFlowM3ps() && flow >= group.leastFlowM3ps())
         .filter(group -> group.headM(flow) > 0)
@@ -330,7 +327,7 @@ public final class ObservedEvaluation {
   /** Water that carries the bed off, and the pressure that it takes while the bed is there. */
   private Optional<Clearing> clearing(double depth) {
     OptionalDouble flow =
-        FlushWater.of(design, line.materials(), line.materials().sandFraction(reading.flowM3ps()))
+        FlushWater.of(line.materials(), line.materials().sandFraction(reading.flowM3ps()))
             .clearingM3ps();
     return flow.isEmpty()
         ? Optional.empty()

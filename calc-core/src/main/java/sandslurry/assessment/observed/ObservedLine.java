@@ -10,7 +10,6 @@ import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Carriers;
 import sandslurry.pipe.Bore;
@@ -21,7 +20,6 @@ import sandslurry.transport.bed.OpenSection;
  * is taken as equally deep, over the bore, in every run that is not steeper than sand slides on.
  */
 final class ObservedLine {
-  private final Design design;
   private final Materials materials;
   private final boolean isRise;
   private final Map<Condition, LineModel> models = new HashMap<>();
@@ -61,10 +59,9 @@ final class ObservedLine {
     }
   }
 
-  ObservedLine(Design design, Materials materials) {
-    this.design = design;
+  ObservedLine(Materials materials) {
     this.materials = materials;
-    this.isRise = design.service().observed().orElseThrow().isRise();
+    this.isRise = materials.design().service().observed().orElseThrow().isRise();
   }
 
   private Materials filling(Condition condition) {
@@ -83,8 +80,8 @@ final class ObservedLine {
     Condition filling = condition.filling();
     // Only the design and water come again; a thickness is tried once or twice.
     return filling.liquidFactor() == 1
-        ? models.computeIfAbsent(filling, c -> new LineModel(design, filling(c)))
-        : new LineModel(design, filling(filling));
+        ? models.computeIfAbsent(filling, c -> new LineModel(filling(c)))
+        : new LineModel(filling(filling));
   }
 
   /** The runs, each as the flow sees it: over a bed at the velocity that is left to it. */
@@ -92,7 +89,7 @@ final class ObservedLine {
     LineModel model = model(condition);
     double fraction = filling(condition).sandFraction(flowM3ps);
     List<RunPoint> runs = new ArrayList<>();
-    for (RunSpec run : design.oneLine().route().runs()) {
+    for (RunSpec run : materials.design().oneLine().route().runs()) {
       Optional<OpenSection> open = open(run, condition.bedDepth());
       if (open.isPresent()) {
         Bore seen = open.get().equivalent();
@@ -176,7 +173,7 @@ final class ObservedLine {
     }
     return read
         + runs(Condition.CLEAN, flowM3ps).get(0).velocityHeadM()
-        - design.oneLine().route().sourceLevelM()
+        - materials.design().oneLine().route().sourceLevelM()
         + suctionM(Condition.CLEAN, flowM3ps);
   }
 
@@ -190,7 +187,7 @@ final class ObservedLine {
 
   /** The pressure that would be read with the valve closed and a head of the pumps. */
   double closedPa(double headM, double flowM3ps) {
-    double level = isRise ? 0 : design.oneLine().route().sourceLevelM();
+    double level = isRise ? 0 : materials.design().oneLine().route().sourceLevelM();
     return weight(Condition.CLEAN, flowM3ps) * (headM + level);
   }
 

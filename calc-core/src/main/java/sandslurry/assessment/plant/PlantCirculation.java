@@ -18,10 +18,9 @@ import sandslurry.plant.network.SteadyBalance;
  * with new sand, is taken to hold for the sand that circulates too ({@link PlantDay#byDay}).
  *
  * @param model the plant
- * @param totals its streams put together
  * @param day what its day makes of its modes
  */
-public record PlantCirculation(PlantModel model, PlantTotals totals, PlantDay day) {
+public record PlantCirculation(PlantModel model, PlantDay day) {
   /**
    * The circulating sand and where it goes.
    *
@@ -42,7 +41,7 @@ public record PlantCirculation(PlantModel model, PlantTotals totals, PlantDay da
     try {
       SandCirculation rest = SandCirculation.of(model.bedded(one), run::rebedded);
       return Optional.of(
-          new State(rest, totals.account(rest.bedded(), run.streams(rest.bedded()))));
+          new State(rest, model.totals().account(rest.bedded(), run.streams(rest.bedded()))));
     } catch (UnsolvedException e) {
       return Optional.empty();
     }
@@ -69,12 +68,13 @@ public record PlantCirculation(PlantModel model, PlantTotals totals, PlantDay da
                         new UnsolvedException("with the sand that circulates no mode is at rest"));
         lastBedded = bedded;
       }
-      return day.byDay(totals, PlantDay.weighted(model, last));
+      return day.byDay(model.totals(), PlantDay.weighted(model, last));
     }
 
     Stream rebedded(Stream bedded) {
-      return totals
-          .sum(streams(bedded), totals.products(Use.BEDDING))
+      return model
+          .totals()
+          .sum(streams(bedded), model.totals().products(Use.BEDDING))
           .times(model.spec().rebeddedShare());
     }
   }

@@ -18,9 +18,8 @@ import sandslurry.plant.network.SteadyBalance;
  * thick.
  *
  * @param model the plant
- * @param totals its streams put together
  */
-public record PlantClogging(PlantModel model, PlantTotals totals) {
+public record PlantClogging(PlantModel model) {
   /** Liquors that differ by less than this share of their solids are the same. */
   private static final double SAME_LIQUOR = 0.03;
 
@@ -41,7 +40,7 @@ public record PlantClogging(PlantModel model, PlantTotals totals) {
     if (model.spec().pits().isEmpty() || model.recycles().isEmpty() || !(thick.totalSolids() > 0)) {
       return Optional.empty();
     }
-    LiquorLimit one = totals.limit(thin.streams());
+    LiquorLimit one = model.totals().limit(thin.streams());
     Optional<LiquorLimit> other = from(mode, thick, 1);
     if (other.isPresent() && same(one, other.get())) {
       return Optional.empty();
@@ -83,7 +82,7 @@ public record PlantClogging(PlantModel model, PlantTotals totals) {
     return mode.network()
         .solve(mode.feeds(), filling)
         .balance()
-        .map(balance -> totals.limit(balance.streams()));
+        .map(balance -> model.totals().limit(balance.streams()));
   }
 
   private static boolean same(LiquorLimit one, LiquorLimit other) {

@@ -42,13 +42,11 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
    * The mean day of a plant.
    *
    * @param model the plant
-   * @param totals its streams put together
    * @param modes each mode at its steady state
    * @param run the day by schedule
    * @return the flows, with what they are based on
    */
-  public static PlantDay of(
-      PlantModel model, PlantTotals totals, List<ModeResult> modes, DayRun run) {
+  public static PlantDay of(PlantModel model, List<ModeResult> modes, DayRun run) {
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
     modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
     Map<String, Stream> atRest = weighted(model, balances);
@@ -68,39 +66,30 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
     }
     Day last = days.get(days.size() - 1);
     Day before = days.get(days.size() - 2);
-    double change = change(model, totals, before, last);
-    double kept = kept(model, totals, last);
-    List<Compared> compared = compared(totals, last.meanFlows(), atRest);
-    if (change <= REPEATS && Math.abs(kept) <= KEPT) {
-      return new PlantDay(
-          last.meanFlows(),
-          atRest,
-          new Basis(
-              true,
-              last.number(),
-              change,
-              kept,
-              "The day by schedule repeats itself.",
-              compared,
-              List.of()));
-    }
+    double change = change(model, before, last);
+    double kept = kept(model, last);
+    List<Compared> compared = compared(model.totals(), last.meanFlows(), atRest);
+    boolean repeats = change <= REPEATS && Math.abs(kept) <= KEPT;
     return new PlantDay(
-        atRest,
+        repeats ? last.meanFlows() : atRest,
         atRest,
         new Basis(
-            false,
+            repeats,
             last.number(),
             change,
             kept,
-            "The day by schedule does not repeat itself by then, so the modes are taken at rest.",
+            repeats
+                ? "The day by schedule repeats itself."
+                : "The day by schedule does not repeat itself by then, so the modes are taken at"
+                    + " rest.",
             compared,
             List.of()));
   }
 
-  private static double change(PlantModel model, PlantTotals totals, Day before, Day last) {
-    Stream in = totals.sum(last.meanFlows(), totals.feeds());
+  private static double change(PlantModel model, Day before, Day last) {
+    Stream in = model.totals().sum(last.meanFlows(), model.totals().feeds());
     double worst = 0;
-    for (String name : totals.leavingNames()) {
+    for (String name : model.totals().leavingNames()) {
       for (int i = 0; i < model.constituents().count(); i++) {
         if (in.kgps(i) > 0) {
           double step = last.meanFlows().get(name).kgps(i) - before.meanFlows().get(name).kgps(i);
@@ -112,9 +101,9 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
   }
 
   /** What stays in the pits or is spilled of the constituent of which that is most. */
-  private static double kept(PlantModel model, PlantTotals totals, Day last) {
-    Stream in = totals.sum(last.meanFlows(), totals.feeds());
-    Stream out = totals.leaving(last.meanFlows());
+  private static double kept(PlantModel model, Day last) {
+    Stream in = model.totals().sum(last.meanFlows(), model.totals().feeds());
+    Stream out = model.totals().leaving(last.meanFlows());
     double worst = 0;
     for (int i = 0; i < model.constituents().count(); i++) {
       if (in.kgps(i) > 0) {

@@ -18,18 +18,13 @@ import sandslurry.units.InUnit;
  * The mean flows of a day in a case, and the accounts that are kept of them.
  *
  * @param model the plant
- * @param totals its streams put together
  * @param of the case
  * @param streams the mean flows by stream
  * @param byMonth the mean flows in each month of the year; empty where they are taken to be those
  *     of the mean day
  */
 public record PlantMeanDay(
-    PlantModel model,
-    PlantTotals totals,
-    Case of,
-    Map<String, Stream> streams,
-    List<Map<String, Stream>> byMonth) {
+    PlantModel model, Case of, Map<String, Stream> streams, List<Map<String, Stream>> byMonth) {
   /** Copies the list. */
   public PlantMeanDay {
     byMonth = List.copyOf(byMonth);
@@ -41,7 +36,7 @@ public record PlantMeanDay(
    * @return mean flow
    */
   public Stream recovered() {
-    return totals.sum(streams, totals.products(Use.BEDDING));
+    return model.totals().sum(streams, model.totals().products(Use.BEDDING));
   }
 
   /**
@@ -59,7 +54,7 @@ public record PlantMeanDay(
    * @return bedded, flushed, recovered and lost
    */
   public SandAccount sand() {
-    return totals.account(model.bedded(of), streams);
+    return model.totals().account(model.bedded(of), streams);
   }
 
   /**
@@ -68,7 +63,7 @@ public record PlantMeanDay(
    * @return share; 0 when no sand is flushed
    */
   public double capture() {
-    return totals.capture(streams);
+    return model.totals().capture(streams);
   }
 
   /**
@@ -78,13 +73,14 @@ public record PlantMeanDay(
    * @return the account
    */
   public StorageAccount storage(StorageUnit storage) {
-    List<StorageAccount.Month> weather = totals.weather(storage);
+    List<StorageAccount.Month> weather = model.totals().weather(storage);
     List<StorageAccount.Month> months = new ArrayList<>();
     double days = 0;
     double sand = 0;
     for (int i = 0; i < weather.size(); i++) {
       StorageAccount.Month month = weather.get(i);
-      Stream inflow = totals.sum(byMonth.isEmpty() ? streams : byMonth.get(i), storage.inlets());
+      Stream inflow =
+          model.totals().sum(byMonth.isEmpty() ? streams : byMonth.get(i), storage.inlets());
       months.add(
           new StorageAccount.Month(
               month.name(),
@@ -114,7 +110,8 @@ public record PlantMeanDay(
    */
   public WaterAccount water() {
     Stream fresh =
-        totals
+        model
+            .totals()
             .sum(streams, model.spec().waters().stream().map(WaterSpec::stream).toList())
             .plus(
                 model
@@ -124,7 +121,7 @@ public record PlantMeanDay(
                                 .mapToDouble(pen -> of.ends().water().apply(pen.pen().waterM3ps()))
                                 .sum()
                             * model.constituents().waterDensityKgM3()));
-    return new WaterAccount(fresh, totals.sum(streams, List.copyOf(model.recycles())));
+    return new WaterAccount(fresh, model.totals().sum(streams, List.copyOf(model.recycles())));
   }
 
   /**
@@ -134,7 +131,7 @@ public record PlantMeanDay(
    */
   public double hauledPerYearM3() {
     if (model.spec().storages().isEmpty()) {
-      return totals.sum(streams, totals.products(Use.WASTE)).volumeM3ps()
+      return model.totals().sum(streams, model.totals().products(Use.WASTE)).volumeM3ps()
           * InUnit.DAY.si(PlantTotals.YEAR_D);
     }
     double sum = 0;

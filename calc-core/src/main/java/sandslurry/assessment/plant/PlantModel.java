@@ -316,6 +316,15 @@ public final class PlantModel {
   }
 
   /**
+   * Its streams put together.
+   *
+   * @return the sums
+   */
+  public PlantTotals totals() {
+    return new PlantTotals(this);
+  }
+
+  /**
    * The plant as the design gives it.
    *
    * @return pens, waters, units, products, modes and targets

@@ -24,11 +24,10 @@ import sandslurry.units.InUnit;
  * comes back afterwards is looked for where it has a second steady state; else it does.
  *
  * @param model the plant
- * @param totals its streams put together
  * @param days its days by schedule
  * @param twoStates whether a mode has a second steady state
  */
-public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, boolean twoStates) {
+public record PlantOutages(PlantModel model, DayRun days, boolean twoStates) {
   /** No step of a schedule is longer [s]. */
   public static final double LONGEST_STEP_S = 7200;
 
@@ -95,10 +94,10 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
       // A day that repeats itself stands for all that follow.
       Day day = week.get(Math.min(d, week.size() - 1));
       Map<String, Stream> flows = day.meanFlows();
-      double came = totals.sum(flows, totals.feeds()).sandKgps();
+      double came = model.totals().sum(flows, model.totals().feeds()).sandKgps();
       flushed += came;
-      recovered += came * totals.capture(flows);
-      stored = stored.plus(totals.sum(flows, stored()).times(InUnit.DAY.si(1)));
+      recovered += came * model.totals().capture(flows);
+      stored = stored.plus(model.totals().sum(flows, stored()).times(InUnit.DAY.si(1)));
       for (PitDay pit : day.pits().values()) {
         spilled += pit.spilledM3();
         double here = pit.mostM3() / capacityM3(pit.name());
@@ -125,13 +124,13 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
   /** The streams into the storages; what leaves for good where there is none. */
   private List<String> stored() {
     return model.spec().storages().isEmpty()
-        ? totals.surplus()
+        ? model.totals().surplus()
         : model.spec().storages().stream().flatMap(storage -> storage.inlets().stream()).toList();
   }
 
   /** What leaves for good, or what the pits hold where nothing leaves. */
   private double liquor(Day day) {
-    Stream leaves = totals.sum(day.meanFlows(), totals.surplus());
+    Stream leaves = model.totals().sum(day.meanFlows(), model.totals().surplus());
     return leaves.volumeM3ps() > 0
         ? leaves.totalSolids()
         : Stream.mix(
@@ -142,7 +141,7 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
 
   /** Whether a month with the unit running again brings the recovery back. */
   private boolean comesBack(Day after) {
-    double before = totals.capture(days.last().orElseThrow().meanFlows());
+    double before = model.totals().capture(days.last().orElseThrow().meanFlows());
     if (!twoStates) {
       return true;
     }
@@ -150,7 +149,7 @@ public record PlantOutages(PlantModel model, PlantTotals totals, DayRun days, bo
     return month
         .last()
         .filter(day -> month.stopped().isEmpty())
-        .map(day -> totals.capture(day.meanFlows()) > before - BACK)
+        .map(day -> model.totals().capture(day.meanFlows()) > before - BACK)
         .orElse(false);
   }
 

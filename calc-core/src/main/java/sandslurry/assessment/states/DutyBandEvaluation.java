@@ -7,13 +7,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.service.ServiceResult.DutyRow;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.station.PumpEvaluation.Change;
 import sandslurry.assessment.station.PumpInLiquid;
 import sandslurry.assessment.station.PumpResult;
-import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.fact.finding.Severity;
@@ -24,16 +22,14 @@ import sandslurry.pump.derating.SolidsDerating;
  * The duty by every derating for sand and every viscosity of the liquid that makes a difference,
  * all else as designed.
  *
- * @param design design
- * @param materials materials
  * @param model model
  * @param spec spec
  */
-record DutyBandEvaluation(
-    Design design, Materials materials, LineModel model, RotodynamicSpec spec) {
+record DutyBandEvaluation(LineModel model, RotodynamicSpec spec) {
   List<DutyRow> rows() {
-    PumpInLiquid liquid = new PumpEvaluation(design, materials, model).liquid();
-    boolean sandThere = materials.sandFraction(design.oneLine().flow().designM3ps()) > 0;
+    PumpInLiquid liquid = new PumpEvaluation(model).liquid();
+    boolean sandThere =
+        model.materials().sandFraction(model.design().oneLine().flow().designM3ps()) > 0;
     List<RunningPump> pumps = spec.pumps();
     boolean thick =
         pumps.stream()
@@ -62,8 +58,7 @@ record DutyBandEvaluation(
 
   private DutyRow row(PumpInLiquid.Choice choice) {
     PumpEvaluation evaluation =
-        new PumpEvaluation(
-            design, materials, model, new Change(Optional.empty(), choice, OptionalDouble.empty()));
+        new PumpEvaluation(model, new Change(Optional.empty(), choice, OptionalDouble.empty()));
     RunningPump first = spec.pumps().get(0);
     PumpInLiquid liquid = evaluation.liquid();
     Optional<PumpInLiquid.Seen> seen = liquid.viscosity(first, choice);
@@ -74,10 +69,11 @@ record DutyBandEvaluation(
             .map(duty -> OptionalDouble.of(duty.flowM3ps()))
             .orElseGet(OptionalDouble::empty);
     Optional<RunPoint> worst =
-        flow.isPresent() && materials.flows(flow.getAsDouble())
+        flow.isPresent() && model.materials().flows(flow.getAsDouble())
             ? Optional.of(
                 RunPoint.worst(
-                    model.runs(flow.getAsDouble(), materials.sandFraction(flow.getAsDouble()))))
+                    model.runs(
+                        flow.getAsDouble(), model.materials().sandFraction(flow.getAsDouble()))))
             : Optional.empty();
     return new DutyRow(
         choice.solids().map(SolidsDerating::name),

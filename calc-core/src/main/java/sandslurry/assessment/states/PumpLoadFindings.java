@@ -56,22 +56,15 @@ public record PumpLoadFindings(Design design, ServiceResult result, Findings fin
     }
     PumpPoint pump = most.get().pump();
     MotorSpec motor = pump.motor().orElseThrow();
-    double rating = motor.ratingW();
-    double factor = motor.serviceFactor();
-    Found found;
-    if (pump.shaftW() <= rating) {
-      found = found("motor-covers", Severity.PASS, "motor");
-    } else if (pump.shaftW() <= rating * factor) {
-      found = found("motor-service-factor", Severity.CAUTION, "motor").cure("motor");
-    } else {
-      found = found("motor-overloaded", Severity.FAIL, "motor").cure("motor");
-    }
-    found
+    Severity severity = motor.under(pump.shaftW());
+    String covers = severity == Severity.PASS ? "motor-covers" : "motor-service-factor";
+    found(severity == Severity.FAIL ? "motor-overloaded" : covers, severity, "motor")
+        .cure(severity != Severity.PASS, "motor")
         .with("pump", pump.name())
         .with("state", most.get().state().name())
         .with("shaft", Kind.POWER, pump.shaftW())
-        .with("rating", Kind.POWER, rating)
-        .with("factor", Kind.NUMBER, factor)
+        .with("rating", Kind.POWER, motor.ratingW())
+        .with("factor", Kind.NUMBER, motor.serviceFactor())
         .why("motor")
         .add();
   }

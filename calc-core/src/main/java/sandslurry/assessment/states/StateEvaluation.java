@@ -36,9 +36,7 @@ public final class StateEvaluation {
   private static final String TOO_MUCH_SAND = "more sand than flows as a slurry";
 
   private final StateVariant variant;
-  private final Design design;
   private final Materials asDesigned;
-  private final Materials materials;
   private final LineModel model;
   private final double flowM3ps;
   private final double sandFraction;
@@ -74,23 +72,15 @@ public final class StateEvaluation {
    * A state that runs at a given flow.
    *
    * @param asDesigned the materials of the design, whose sand a flush has to clear
-   * @param materials those of the state
    */
-  StateEvaluation(
-      StateVariant variant,
-      Materials asDesigned,
-      Materials materials,
-      LineModel model,
-      double flowM3ps) {
+  StateEvaluation(StateVariant variant, Materials asDesigned, LineModel model, double flowM3ps) {
     this.variant = variant;
-    this.design = variant.design();
     this.asDesigned = asDesigned;
-    this.materials = materials;
     this.model = model;
     this.flowM3ps = flowM3ps;
-    this.sandFraction = materials.sandFraction(flowM3ps);
-    this.density = materials.mixtureDensityKgM3(sandFraction);
-    this.reasons = new StateReasons(design.units());
+    this.sandFraction = model.materials().sandFraction(flowM3ps);
+    this.density = model.materials().mixtureDensityKgM3(sandFraction);
+    this.reasons = new StateReasons(model.design().units());
   }
 
   /**
@@ -99,11 +89,11 @@ public final class StateEvaluation {
    * @param named whether the design asks for it
    * @param line the line as designed, which a state of its pumps alone shares
    */
-  static Evaluated of(StateVariant variant, boolean named, Materials asDesigned, LineModel line) {
+  static Evaluated of(StateVariant variant, boolean named, LineModel line) {
     Design design = variant.design();
     boolean sameLine =
-        design == asDesigned.design() && variant.sandFraction().isEmpty() && !variant.flush();
-    Materials inside = sameLine ? asDesigned : Materials.of(design);
+        design == line.materials().design() && variant.sandFraction().isEmpty() && !variant.flush();
+    Materials inside = sameLine ? line.materials() : Materials.of(design);
     if (variant.sandFraction().isPresent()) {
       double fraction = variant.sandFraction().getAsDouble();
       inside = inside.diluted(inside.carrier(), fraction, inside.highestFraction(fraction));
@@ -115,7 +105,7 @@ public final class StateEvaluation {
     if (!inside.flows(flow)) {
       return Evaluated.failed(variant.name(), named, inside, TOO_MUCH_SAND);
     }
-    LineModel model = sameLine ? line : new LineModel(design, inside);
+    LineModel model = sameLine ? line : new LineModel(inside);
     Optional<PumpEvaluation> pumps = Optional.empty();
     if (design.pump().isPresent()) {
       Optional<RotodynamicSpec> rotodynamic = design.pump().get().rotodynamic();
@@ -127,7 +117,7 @@ public final class StateEvaluation {
                     ? variant.pumps().pumps().orElseGet(spec::pumps).size()
                     : 1);
       }
-      PumpEvaluation evaluation = new PumpEvaluation(design, inside, model, variant.pumps());
+      PumpEvaluation evaluation = new PumpEvaluation(model, variant.pumps());
       PumpResult result = evaluation.result();
       if (result.governing().isEmpty()) {
         return Evaluated.failed(
@@ -143,7 +133,7 @@ public final class StateEvaluation {
       }
       pumps = Optional.of(evaluation);
     }
-    return new StateEvaluation(variant, asDesigned, inside, model, flow).evaluated(named, pumps);
+    return new StateEvaluation(variant, line.materials(), model, flow).evaluated(named, pumps);
   }
 
   /**
@@ -159,18 +149,18 @@ public final class StateEvaluation {
     double pressure = pressure(runs);
     if (variant.flush()) {
       reasons.flush(
-          materials.carrier().temperatureK(),
+          model.materials().carrier().temperatureK(),
           flowM3ps,
-          FlushWater.of(design, asDesigned, asDesigned.sandFraction(designFlow(design)))
+          FlushWater.of(asDesigned, asDesigned.sandFraction(designFlow(model.design())))
               .clearingM3ps());
     }
     List<PumpPoint> pumps = new ArrayList<>();
     Optional<PumpGroup> group = Optional.empty();
-    double drive = design.pump().map(p -> p.driveEfficiency()).orElse(1.0);
+    double drive = model.design().pump().map(p -> p.driveEfficiency()).orElse(1.0);
     if (driving.isPresent()) {
       PumpEvaluation evaluation = driving.get();
       pumps.addAll(pumps(evaluation));
-      Optional<RotodynamicSpec> rotodynamic = design.pump().flatMap(PumpSpec::rotodynamic);
+      Optional<RotodynamicSpec> rotodynamic = model.design().pump().flatMap(PumpSpec::rotodynamic);
       if (rotodynamic.isPresent()) {
         RotodynamicSpec spec = rotodynamic.get();
         group = evaluation.derated(spec);
@@ -185,7 +175,7 @@ public final class StateEvaluation {
             flowM3ps,
             sandFraction,
             density,
-            materials.carrier().temperatureK(),
+            model.materials().carrier().temperatureK(),
             group.isPresent()
                 ? model.systemHeadM(runs, PumpEvaluation.greatestShareM3ps(group.get(), flowM3ps))
                 : model.systemHeadM(runs),
@@ -195,16 +185,15 @@ public final class StateEvaluation {
             worst.limitMps(),
             worst.toPassMps(),
             pressure,
-            driven,
             driven ? OptionalDouble.of(shaft) : OptionalDouble.empty(),
             driven ? OptionalDouble.of(shaft / drive) : OptionalDouble.empty(),
-            WearIndex.of(flowM3ps, designFlow(design)),
+            WearIndex.of(flowM3ps, designFlow(model.design())),
             pumps);
     return new Evaluated(
         new StateResult(
             variant.name(), named, reasons.severity(), reasons.texts(), Optional.of(point)),
         Optional.of(model),
-        materials,
+        model.materials(),
         group,
         worst.margin());
   }
@@ -212,13 +201,13 @@ public final class StateEvaluation {
   /** The greatest pressure in the line. */
   private double pressure(List<RunPoint> runs) {
     List<LineModel.Pressures> pressures = model.pressures(runs);
-    double share = design.criteria().pressureShare();
     double greatest = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < runs.size(); i++) {
       RunSpec run = runs.get(i).pipe().spec();
       double here = pressures.get(i).greatestPa();
       greatest = Math.max(greatest, here);
-      reasons.pressure(run, here, run.ratingPa(materials.warmestK()), share);
+      run.ratingPa(model.materials().warmestK())
+          .ifPresent(rating -> reasons.pressure(run, here, rating, model.design().criteria()));
     }
     return greatest;
   }
@@ -229,7 +218,8 @@ public final class StateEvaluation {
 
   /** Each pump at the flow rate of the state. */
   List<PumpPoint> pumps(PumpEvaluation evaluation) {
-    return design
+    return model
+        .design()
         .pump()
         .orElseThrow()
         .match(
@@ -262,8 +252,6 @@ public final class StateEvaluation {
       Optional<SuctionPoint> suction =
           draws
               ? SuctionEvaluation.at(
-                  design,
-                  materials,
                   model,
                   part.flowM3ps(),
                   sandFraction,
@@ -310,7 +298,6 @@ public final class StateEvaluation {
         shaft,
         Optional.empty(),
         spec.motor(),
-        SuctionEvaluation.at(
-            design, materials, model, flowM3ps, sandFraction, SuctionEvaluation.Need.of(spec)));
+        SuctionEvaluation.at(model, flowM3ps, sandFraction, SuctionEvaluation.Need.of(spec)));
   }
 }

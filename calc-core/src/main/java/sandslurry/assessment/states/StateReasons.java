@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
+import sandslurry.design.criteria.Criteria;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.fact.finding.Finding;
@@ -54,13 +55,13 @@ final class StateReasons {
   }
 
   /** The greatest pressure in a run against the rating of its pipe. */
-  void pressure(RunSpec run, double pressurePa, OptionalDouble ratingPa, double share) {
-    if (ratingPa.isPresent() && pressurePa > share * ratingPa.getAsDouble()) {
-      boolean over = pressurePa > ratingPa.getAsDouble();
-      add(over ? Severity.FAIL : Severity.CAUTION, over ? "over-rating" : "near-rating")
+  void pressure(RunSpec run, double pressurePa, double ratingPa, Criteria criteria) {
+    Severity severity = criteria.pressure(pressurePa, ratingPa);
+    if (severity != Severity.PASS) {
+      add(severity, severity == Severity.FAIL ? "over-rating" : "near-rating")
           .with("run", run.name())
           .with("pressure", Kind.PRESSURE, pressurePa)
-          .with("rating", Kind.PRESSURE, ratingPa.getAsDouble());
+          .with("rating", Kind.PRESSURE, ratingPa);
     }
   }
 
@@ -153,14 +154,12 @@ final class StateReasons {
   }
 
   private void motor(PumpPoint pump, MotorSpec motor) {
-    double rating = motor.ratingW();
-    double most = rating * motor.serviceFactor();
-    if (pump.shaftW() > rating) {
-      boolean over = pump.shaftW() > most;
-      add(over ? Severity.FAIL : Severity.CAUTION, over ? "motor-over" : "motor-in-factor")
+    Severity severity = motor.under(pump.shaftW());
+    if (severity != Severity.PASS) {
+      add(severity, severity == Severity.FAIL ? "motor-over" : "motor-in-factor")
           .with("pump", pump.name())
           .with("shaft", Kind.POWER, pump.shaftW())
-          .with("rating", Kind.POWER, rating);
+          .with("rating", Kind.POWER, motor.ratingW());
     }
   }
 }

@@ -9,7 +9,6 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.service.ServiceResult.DutyRow;
 import sandslurry.assessment.states.StateEvaluation.Evaluated;
 import sandslurry.assessment.station.PumpEvaluation;
@@ -17,7 +16,6 @@ import sandslurry.assessment.station.PumpEvaluation.Change;
 import sandslurry.assessment.station.PumpInLiquid;
 import sandslurry.assessment.station.StateResult;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Severity;
 import sandslurry.units.Kind;
@@ -27,8 +25,6 @@ public final class StatesEvaluation {
   /** Share of its head that a worn pump has lost, where none is given (common practice). */
   static final double COMMON_WEAR = 0.10;
 
-  private final Design design;
-  private final Materials materials;
   private final List<Evaluated> all = new ArrayList<>();
   private List<DutyRow> band = List.of();
   private Optional<Evaluated> worn = Optional.empty();
@@ -36,28 +32,19 @@ public final class StatesEvaluation {
   /**
    * The states of a design.
    *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param model the physics of its line
    * @param base the flows of the line, each a state of its own
    * @param everyState whether the states beside them are evaluated too
    */
-  public StatesEvaluation(
-      Design design, Materials materials, LineModel model, List<State> base, boolean everyState) {
-    this.design = design;
-    this.materials = materials;
+  public StatesEvaluation(LineModel model, List<State> base, boolean everyState) {
     for (State state : base) {
       boolean duty = state.flowCase() == FlowCase.DUTY;
       StateVariant variant =
           StateVariant.named(
-              state.flowCase().words() + (duty ? "" : " flow, held by control"), design);
+              state.flowCase().words() + (duty ? "" : " flow, held by control"), model.design());
       all.add(
-          new StateEvaluation(variant, materials, materials, model, state.flowM3ps())
-              .evaluated(
-                  false,
-                  duty
-                      ? Optional.of(new PumpEvaluation(design, materials, model))
-                      : Optional.empty()));
+          new StateEvaluation(variant, model.materials(), model, state.flowM3ps())
+              .evaluated(false, duty ? Optional.of(new PumpEvaluation(model)) : Optional.empty()));
     }
     if (everyState) {
       others(model);
@@ -95,22 +82,24 @@ public final class StatesEvaluation {
   }
 
   private void others(LineModel model) {
-    double designFlow = design.oneLine().flow().designM3ps();
-    StateVariants variants = new StateVariants(design, materials.sandFraction(designFlow) > 0);
+    double designFlow = model.design().oneLine().flow().designM3ps();
+    StateVariants variants =
+        new StateVariants(model.design(), model.materials().sandFraction(designFlow) > 0);
     for (StateVariant variant : variants.all()) {
-      all.add(StateEvaluation.of(variant, true, materials, model));
+      all.add(StateEvaluation.of(variant, true, model));
     }
-    if (design.pump().isPresent()) {
-      unnamed(variants, model, materials.sandFraction(designFlow) > 0);
+    if (model.design().pump().isPresent()) {
+      unnamed(variants, model, model.materials().sandFraction(designFlow) > 0);
     }
-    if (design.service().states().isPresent() && design.pump().isPresent()) {
+    if (model.design().service().states().isPresent() && model.design().pump().isPresent()) {
       all.add(start(variants, model));
     }
     band =
-        design
+        model
+            .design()
             .pump()
             .flatMap(PumpSpec::rotodynamic)
-            .map(spec -> new DutyBandEvaluation(design, materials, model, spec).rows())
+            .map(spec -> new DutyBandEvaluation(model, spec).rows())
             .orElse(band);
   }
 
@@ -118,17 +107,15 @@ public final class StatesEvaluation {
   private void unnamed(StateVariants variants, LineModel model, boolean sand) {
     if (variants.worn().isEmpty()) {
       StateVariant variant =
-          StateVariant.named(variants.word() + " worn, as is common", design).withWear(COMMON_WEAR);
-      worn = Optional.of(StateEvaluation.of(variant, false, materials, model));
+          StateVariant.named(variants.word() + " worn, as is common", model.design())
+              .withWear(COMMON_WEAR);
+      worn = Optional.of(StateEvaluation.of(variant, false, model));
       all.add(worn.get());
     }
-    if (sand && design.pump().orElseThrow().rotodynamic().isPresent()) {
+    if (sand && model.design().pump().orElseThrow().rotodynamic().isPresent()) {
       all.add(
           StateEvaluation.of(
-              StateVariant.named("liquid without sand", design).withSand(0),
-              false,
-              materials,
-              model));
+              StateVariant.named("liquid without sand", model.design()).withSand(0), false, model));
     }
   }
 
@@ -151,9 +138,9 @@ public final class StatesEvaluation {
   /** The line full and at rest: what the pump must lift and break before anything flows. */
   private Evaluated start(StateVariants variants, LineModel model) {
     OptionalDouble worn = variants.worn();
-    double designFlow = design.oneLine().flow().designM3ps();
-    double fraction = materials.sandFraction(designFlow);
-    double weight = materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
+    double designFlow = model.design().oneLine().flow().designM3ps();
+    double fraction = model.materials().sandFraction(designFlow);
+    double weight = model.materials().mixtureDensityKgM3(fraction) * Physics.GRAVITY;
     double yield = 0;
     for (RunPoint run : model.runs(designFlow, fraction)) {
       yield +=
@@ -164,16 +151,14 @@ public final class StatesEvaluation {
     }
     double needed = model.staticHeadM() + yield / weight;
     double available =
-        design
+        model
+            .design()
             .pump()
             .orElseThrow()
             .match(
                 spec ->
                     new PumpEvaluation(
-                            design,
-                            materials,
-                            model,
-                            new Change(Optional.empty(), PumpInLiquid.Choice.RULE, worn))
+                            model, new Change(Optional.empty(), PumpInLiquid.Choice.RULE, worn))
                         .derated(spec)
                         .map(group -> group.headM(group.leastFlowM3ps()))
                         .orElse(0.0),
@@ -181,12 +166,12 @@ public final class StatesEvaluation {
     boolean fails = !(available > needed);
     String numbers =
         "needs "
-            + design.units().show(Kind.HEAD, needed)
+            + model.design().units().show(Kind.HEAD, needed)
             + " of mixture before it moves, and "
             + variants.word()
             + (worn.isPresent() ? ", worn, " : " ")
             + "can give "
-            + design.units().show(Kind.HEAD, available);
+            + model.design().units().show(Kind.HEAD, available);
     return new Evaluated(
         new StateResult(
             "start against the full line, sand still in suspension",
@@ -195,7 +180,7 @@ public final class StatesEvaluation {
             List.of(numbers),
             Optional.empty()),
         Optional.of(model),
-        materials,
+        model.materials(),
         Optional.empty(),
         Double.MAX_VALUE);
   }

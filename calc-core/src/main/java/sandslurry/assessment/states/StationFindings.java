@@ -115,13 +115,11 @@ public record StationFindings(Design design, ServiceResult result, Findings find
   }
 
   private void pushedBack() {
-    Map<String, List<PumpInState>> shut = new LinkedHashMap<>();
-    for (PumpInState at : result.pumps()) {
-      if (at.pump().flowM3ps() == 0) {
-        shut.computeIfAbsent(at.pump().name(), n -> new ArrayList<>()).add(at);
-      }
-    }
-    shut.forEach(this::pushedBack);
+    result.pumps().stream()
+        .filter(at -> at.pump().flowM3ps() == 0)
+        .collect(
+            Collectors.groupingBy(at -> at.pump().name(), LinkedHashMap::new, Collectors.toList()))
+        .forEach(this::pushedBack);
   }
 
   private void pushedBack(String name, List<PumpInState> states) {

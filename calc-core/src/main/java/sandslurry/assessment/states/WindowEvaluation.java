@@ -17,16 +17,13 @@ import sandslurry.assessment.line.OperatingWindow.Cause;
 import sandslurry.assessment.line.OperatingWindow.End;
 import sandslurry.assessment.line.OperatingWindow.Interval;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.StateResult.PumpPoint;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
-import sandslurry.design.station.PumpSpec.MotorSpec;
 import sandslurry.design.station.PumpSpec.RunningPump;
 import sandslurry.numeric.Interruption;
 
@@ -38,8 +35,6 @@ import sandslurry.numeric.Interruption;
 public final class WindowEvaluation {
   private static final double FOUND = 1e-7;
 
-  private final Design design;
-  private final Materials materials;
   private final LineModel model;
   private final LineWarmths warmths;
   private final Optional<PumpEvaluation> pump;
@@ -61,26 +56,18 @@ public final class WindowEvaluation {
   /**
    * The window of a line.
    *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param warmths the line with its liquid at each temperature at which sand is judged
    * @param pump the pump as designed, when one is given
    * @param result what came of it
    */
   public WindowEvaluation(
-      Design design,
-      Materials materials,
-      LineWarmths warmths,
-      Optional<PumpEvaluation> pump,
-      Optional<PumpResult> result) {
-    this.design = design;
-    this.materials = materials;
+      LineWarmths warmths, Optional<PumpEvaluation> pump, Optional<PumpResult> result) {
     this.model = warmths.asDesigned();
     this.warmths = warmths;
     this.pump = pump;
     this.result = result;
     this.npshGiven =
-        design.pump().flatMap(PumpSpec::rotodynamic).stream()
+        model.design().pump().flatMap(PumpSpec::rotodynamic).stream()
             .flatMap(spec -> spec.pumps().stream())
             .filter(p -> p.curve().points().stream().filter(c -> c.npshM().isPresent()).count() > 1)
             .map(RunningPump::name)
@@ -93,7 +80,7 @@ public final class WindowEvaluation {
    * @return the flow rates at which the line works, with what sets their ends
    */
   public OperatingWindow window() {
-    double designFlow = design.oneLine().flow().designM3ps();
+    double designFlow = model.design().oneLine().flow().designM3ps();
     List<Interval> carrying = CarryingFlows.of(warmths.all(), designFlow);
     Optional<End> most = most();
     List<Interval> intervals = new ArrayList<>();
@@ -131,7 +118,7 @@ public final class WindowEvaluation {
    *     there
    */
   private Optional<End> runsFullFrom(double fromM3ps, double toM3ps) {
-    if (!materials.flows(fromM3ps) || holds(leastPressure(fromM3ps))) {
+    if (!model.materials().flows(fromM3ps) || holds(leastPressure(fromM3ps))) {
       return Optional.empty();
     }
     boolean ever = holds(leastPressure(toM3ps));
@@ -161,9 +148,9 @@ public final class WindowEvaluation {
 
   /** The least pressure at a flow rate, against that at which the liquid boils. */
   private End leastPressure(double flowM3ps) {
-    List<RunPoint> runs = model.runs(flowM3ps, materials.sandFraction(flowM3ps));
+    List<RunPoint> runs = model.runs(flowM3ps, model.materials().sandFraction(flowM3ps));
     List<LineModel.Pressures> pressures = model.pressures(runs);
-    double boils = materials.carrier().boilsBelowPa();
+    double boils = model.materials().carrier().boilsBelowPa();
     return IntStream.range(0, runs.size())
         .mapToObj(
             i ->
@@ -174,7 +161,7 @@ public final class WindowEvaluation {
                     boils))
         .min(Comparator.comparingDouble(Check::actual))
         .orElseThrow()
-        .at(flowM3ps, materials.carrier().temperatureK());
+        .at(flowM3ps, model.materials().carrier().temperatureK());
   }
 
   private Optional<End> highest(Interval carrying, double from, Optional<End> most) {
@@ -202,8 +189,8 @@ public final class WindowEvaluation {
     if (pump.isEmpty()) {
       return Optional.empty();
     }
-    double temperature = materials.carrier().temperatureK();
-    boolean piston = design.pump().orElseThrow().piston().isPresent();
+    double temperature = model.materials().carrier().temperatureK();
+    boolean piston = model.design().pump().orElseThrow().piston().isPresent();
     Optional<PumpResult.Duty> duty = result.orElseThrow().governing();
     if (duty.isPresent()) {
       double flow = duty.get().flowM3ps();
@@ -220,38 +207,37 @@ public final class WindowEvaluation {
 
   /** The limit that is exceeded most at a flow rate; nothing when all are kept. */
   private Optional<End> worst(double flowM3ps) {
-    if (!materials.flows(flowM3ps)) {
+    if (!model.materials().flows(flowM3ps)) {
       return Optional.empty();
     }
     List<Check> checks = new ArrayList<>();
-    List<RunPoint> runs = model.runs(flowM3ps, materials.sandFraction(flowM3ps));
+    List<RunPoint> runs = model.runs(flowM3ps, model.materials().sandFraction(flowM3ps));
     pressures(runs, checks);
     wear(runs, checks);
     if (pump.isPresent() && pump.get().reaches(flowM3ps)) {
       StateEvaluation state =
           new StateEvaluation(
-              StateVariant.named("", design), materials, materials, model, flowM3ps);
+              StateVariant.named("", model.design()), model.materials(), model, flowM3ps);
       state.pumps(pump.get()).forEach(point -> pump(point, checks));
     }
     return checks.stream()
         .filter(check -> !(check.ratio() <= 1))
         .max(Comparator.comparingDouble(Check::ratio))
-        .map(check -> check.at(flowM3ps, materials.carrier().temperatureK()));
+        .map(check -> check.at(flowM3ps, model.materials().carrier().temperatureK()));
   }
 
   private void pressures(List<RunPoint> runs, List<Check> checks) {
-    double share = design.criteria().pressureShare();
     List<LineModel.Pressures> pressures = model.pressures(runs);
     for (int i = 0; i < runs.size(); i++) {
       RunSpec run = runs.get(i).pipe().spec();
-      OptionalDouble rating = run.ratingPa(materials.warmestK());
+      OptionalDouble rating = run.ratingPa(model.materials().warmestK());
       if (rating.isPresent()) {
         checks.add(
             new Check(
                 Cause.PRESSURE,
                 run.name(),
                 pressures.get(i).greatestPa(),
-                share * rating.getAsDouble()));
+                model.design().criteria().allowedPa(rating.getAsDouble())));
       }
     }
   }
@@ -265,13 +251,15 @@ public final class WindowEvaluation {
                     Cause.WEAR,
                     run.pipe().spec().name(),
                     run.velocityMps(),
-                    design.criteria().wearVelocityMps()))
+                    model.design().criteria().wearVelocityMps()))
         .forEach(checks::add);
   }
 
   private void pump(PumpPoint point, List<Check> checks) {
-    double density = materials.mixtureDensityKgM3(materials.sandFraction(point.flowM3ps()));
-    design
+    double density =
+        model.materials().mixtureDensityKgM3(model.materials().sandFraction(point.flowM3ps()));
+    model
+        .design()
         .pump()
         .flatMap(PumpSpec::piston)
         .ifPresent(
@@ -296,7 +284,7 @@ public final class WindowEvaluation {
         .motor()
         .ifPresent(
             motor ->
-                checks.add(new Check(Cause.MOTOR, point.name(), point.shaftW(), bearsW(motor))));
+                checks.add(new Check(Cause.MOTOR, point.name(), point.shaftW(), motor.bearsW())));
     point.suction().ifPresent(suction -> npsh(point, suction, checks));
   }
 
@@ -311,9 +299,5 @@ public final class WindowEvaluation {
     } else if (npshGiven.contains(point.name())) {
       checks.add(new Check(Cause.NPSH_UNKNOWN, point.name(), Math.nextUp(1.0), 1));
     }
-  }
-
-  static double bearsW(MotorSpec motor) {
-    return motor.ratingW() * motor.serviceFactor();
   }
 }

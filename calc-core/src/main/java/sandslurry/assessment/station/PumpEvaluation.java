@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.line.LineModel;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.materials.ModelValue;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
@@ -61,30 +59,26 @@ public final class PumpEvaluation {
   /**
    * The pump of a design on its line.
    *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param line the physics of its line
    */
-  public PumpEvaluation(Design design, Materials materials, LineModel line) {
-    this(design, materials, line, Change.NONE);
+  public PumpEvaluation(LineModel line) {
+    this(line, Change.NONE);
   }
 
   /**
    * The pump of a design on its line, changed.
    *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param line the physics of its line
    * @param change what differs from the design
    */
-  public PumpEvaluation(Design design, Materials materials, LineModel line, Change change) {
+  public PumpEvaluation(LineModel line, Change change) {
     this.change = change;
     this.line = line;
-    this.spec = design.pump().orElseThrow();
-    double designFlow = design.oneLine().flow().designM3ps();
-    this.sandFraction = materials.sandFraction(designFlow);
-    this.mixtureDensity = materials.mixtureDensityKgM3(sandFraction);
-    this.sandDensity = materials.sandDensityKgM3();
+    this.spec = line.design().pump().orElseThrow();
+    double designFlow = line.design().oneLine().flow().designM3ps();
+    this.sandFraction = line.materials().sandFraction(designFlow);
+    this.mixtureDensity = line.materials().mixtureDensityKgM3(sandFraction);
+    this.sandDensity = line.materials().sandDensityKgM3();
     this.liquid = new PumpInLiquid(line.runs(designFlow, sandFraction).get(0));
   }
 

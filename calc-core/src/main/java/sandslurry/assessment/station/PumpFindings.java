@@ -11,7 +11,6 @@ import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpResult.Viscous;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
@@ -29,14 +28,11 @@ import sandslurry.units.UnitSystem;
 /**
  * Findings on the pump on its line.
  *
- * @param design the design
- * @param materials its liquid, sand and mixture
  * @param line the physics of its line
  * @param result duty points, curves and corrections
  * @param findings takes what is found
  */
-public record PumpFindings(
-    Design design, Materials materials, LineModel line, PumpResult result, Findings findings)
+public record PumpFindings(LineModel line, PumpResult result, Findings findings)
     implements FindingWriter {
   /** The id of the finding on a duty point that is not the design flow rate. */
   public static final String DIFFERS = "station.duty-differs";
@@ -69,12 +65,12 @@ public record PumpFindings(
   }
 
   private double designFlow() {
-    return design.oneLine().flow().designM3ps();
+    return line.design().oneLine().flow().designM3ps();
   }
 
   private Found needing(Found found) {
     double flow = designFlow();
-    double fraction = materials.sandFraction(flow);
+    double fraction = line.materials().sandFraction(flow);
     double head = line.systemHeadM(flow, fraction);
     return found
         .with("design", Kind.FLOW, flow)
@@ -82,16 +78,17 @@ public record PumpFindings(
         .with(
             "needPressure",
             Kind.PRESSURE,
-            head * materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY);
+            head * line.materials().mixtureDensityKgM3(fraction) * Physics.GRAVITY);
   }
 
   /** The line runs where pump and line meet; the flow rates typed are wishes. */
   private void duty(PumpResult.Duty duty) {
     double flow = duty.flowM3ps();
     double apart = Math.abs(flow / designFlow() - 1);
-    boolean flows = materials.flows(flow);
+    boolean flows = line.materials().flows(flow);
     RunPoint worst =
-        RunPoint.worst(line.runs(flow, flows ? materials.sandFraction(flow) : Materials.THICKEST));
+        RunPoint.worst(
+            line.runs(flow, flows ? line.materials().sandFraction(flow) : Materials.THICKEST));
     boolean differs = apart > LineResult.SAME_FLOW;
     boolean settles = differs && (!flows || worst.severity() == Severity.FAIL);
     Found found =
@@ -123,13 +120,13 @@ public record PumpFindings(
                 result.absence().orElse("the curves meet only where the flow is not stable"))
             .why("need");
     double flow = designFlow();
-    design
+    line.design()
         .pump()
         .orElseThrow()
         .match(
             pumps ->
                 found.cure(
-                    line.systemHeadM(flow, materials.sandFraction(flow)) < 0
+                    line.systemHeadM(flow, line.materials().sandFraction(flow)) < 0
                         ? "gravity"
                         : "more-head"),
             piston ->
@@ -165,9 +162,9 @@ public record PumpFindings(
 
   private void blocked() {
     double pressure = result.shutOffPa();
-    boolean piston = design.pump().orElseThrow().piston().isPresent();
-    for (RunSpec run : design.oneLine().route().runs()) {
-      OptionalDouble rating = run.ratingPa(materials.warmestK());
+    boolean piston = line.design().pump().orElseThrow().piston().isPresent();
+    for (RunSpec run : line.design().oneLine().route().runs()) {
+      OptionalDouble rating = run.ratingPa(line.materials().warmestK());
       if (rating.isPresent() && rating.getAsDouble() < pressure) {
         found("blocked-line", piston ? Severity.FAIL : Severity.CAUTION, run.name())
             .with("blocked", Kind.PRESSURE, pressure)
@@ -236,8 +233,12 @@ public record PumpFindings(
   private void yieldStress() {
     double flow = designFlow();
     double stress =
-        line.runs(flow, materials.sandFraction(flow)).get(0).mixture().rheology().yieldStressPa();
-    Optional<RotodynamicSpec> spec = design.pump().flatMap(PumpSpec::rotodynamic);
+        line.runs(flow, line.materials().sandFraction(flow))
+            .get(0)
+            .mixture()
+            .rheology()
+            .yieldStressPa();
+    Optional<RotodynamicSpec> spec = line.design().pump().flatMap(PumpSpec::rotodynamic);
     if (!(stress > 0) || spec.isEmpty()) {
       return;
     }

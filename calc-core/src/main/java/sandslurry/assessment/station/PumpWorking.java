@@ -4,7 +4,6 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
-import sandslurry.design.Design;
 import sandslurry.design.station.PumpSpec.PistonSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.fact.step.Equation;
@@ -26,18 +25,15 @@ public final class PumpWorking {
    * Keeps the steps of duty points, corrections and power.
    *
    * @param trace what keeps the steps
-   * @param design the design
    * @param result the pump as its assessment shows it
    * @param line the physics of its line
-   * @param materials its liquid, sand and mixture
    */
-  public static void steps(
-      Trace trace, Design design, PumpResult result, LineModel line, Materials materials) {
+  public static void steps(Trace trace, PumpResult result, LineModel line) {
     Sheet sheet = Sheet.of(PumpWorking.class, trace);
-    double designFlow = design.oneLine().flow().designM3ps();
-    double fraction = materials.sandFraction(designFlow);
+    double designFlow = line.design().oneLine().flow().designM3ps();
+    double fraction = line.materials().sandFraction(designFlow);
     sheet.begin("pump", "");
-    design
+    line.design()
         .pump()
         .orElseThrow()
         .<Runnable>match(
@@ -46,12 +42,12 @@ public final class PumpWorking {
         .run();
     for (PumpResult.Duty duty : result.duties()) {
       sheet.begin("duty of the pump", duty.meeting().words() + " duty point");
-      duty(sheet, design, materials, fraction, duty);
+      duty(sheet, line.materials(), fraction, duty);
     }
   }
 
   private static void duty(
-      Sheet sheet, Design design, Materials materials, double fraction, PumpResult.Duty duty) {
+      Sheet sheet, Materials materials, double fraction, PumpResult.Duty duty) {
     double flow = duty.flowM3ps();
     double head = duty.headM();
     double shaft = duty.shaftW();
@@ -64,7 +60,8 @@ public final class PumpWorking {
         flow,
         Math.max(head, 0),
         duty.efficiency());
-    double drive = shaft > 0 ? shaft / input : design.pump().orElseThrow().driveEfficiency();
+    double drive =
+        shaft > 0 ? shaft / input : materials.design().pump().orElseThrow().driveEfficiency();
     sheet.step("input-power", input, shaft, drive);
     duty.sandEnergyJpKg()
         .ifPresent(

@@ -42,7 +42,6 @@ public record StateResult(
    * @param limitMps its deposition limit in turbulent flow; empty without sand [m/s]
    * @param toPassMps the velocity that it needs to pass; empty without sand [m/s]
    * @param pressurePa the greatest gauge pressure in the line [Pa]
-   * @param driven whether the pumps set the flow
    * @param shaftW power at all shafts; empty when the flow is set otherwise [W]
    * @param inputW power drawn by all drives [W]
    * @param wear wear against the design flow
@@ -61,7 +60,6 @@ public record StateResult(
       OptionalDouble limitMps,
       OptionalDouble toPassMps,
       double pressurePa,
-      boolean driven,
       OptionalDouble shaftW,
       OptionalDouble inputW,
       WearIndex wear,
@@ -69,6 +67,15 @@ public record StateResult(
     /** Copies the list. */
     public Point {
       pumps = List.copyOf(pumps);
+    }
+
+    /**
+     * Whether the pumps set the flow.
+     *
+     * @return whether they were asked for it
+     */
+    public boolean driven() {
+      return shaftW.isPresent();
     }
   }
 

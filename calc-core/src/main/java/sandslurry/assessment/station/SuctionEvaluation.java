@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.StateResult.Inlet;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
 import sandslurry.design.Design;
@@ -133,8 +132,6 @@ public final class SuctionEvaluation {
   /**
    * The suction side of one pump at its flow rate.
    *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param model the physics of its line
    * @param flowM3ps flow rate of this pump [m3/s]
    * @param sandFraction volume fraction of all sand
@@ -142,28 +139,24 @@ public final class SuctionEvaluation {
    * @return NPSH available, required and margin; empty when the design gives no suction side
    */
   public static Optional<SuctionPoint> at(
-      Design design,
-      Materials materials,
-      LineModel model,
-      double flowM3ps,
-      double sandFraction,
-      Need need) {
-    if (design.service().suction().isEmpty()) {
+      LineModel model, double flowM3ps, double sandFraction, Need need) {
+    if (model.design().service().suction().isEmpty()) {
       return Optional.empty();
     }
     RunPoint run = model.suction(flowM3ps, sandFraction).orElseThrow();
-    double flood = design.oneLine().route().sourceLevelM();
-    double acceleration = acceleration(design, run);
+    double flood = model.design().oneLine().route().sourceLevelM();
+    double acceleration = acceleration(model.design(), run);
     double available =
         SuctionHead.atSiteM(
-                design.service().suction().get().altitudeM(),
-                materials.carrier().temperatureK(),
-                materials.mixtureDensityKgM3(sandFraction),
+                model.design().service().suction().get().altitudeM(),
+                model.materials().carrier().temperatureK(),
+                model.materials().mixtureDensityKgM3(sandFraction),
                 flood,
                 Math.max(run.lossM(), 0) + acceleration)
             .value();
     Optional<Inlet> inlet =
-        need.inlet(run.pipe().spec().meanBoreM(), materials.mixtureDensityKgM3(sandFraction));
+        need.inlet(
+            run.pipe().spec().meanBoreM(), model.materials().mixtureDensityKgM3(sandFraction));
     return Optional.of(
         new SuctionPoint(
             flood,

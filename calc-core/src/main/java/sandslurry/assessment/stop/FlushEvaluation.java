@@ -119,7 +119,7 @@ record FlushEvaluation(StoppedMixture standing, FlushWater water) {
     List<RunPoint> clean = water.runs(flow);
     List<RunPoint> full = standing.model().runs(flow, standing.fraction());
     double ratio =
-        standing.materials().mixtureDensityKgM3(standing.fraction()) / water.densityKgM3();
+        standing.model().materials().mixtureDensityKgM3(standing.fraction()) / water.densityKgM3();
     int runs = full.size();
     double[] heads = new double[runs + 1];
     heads[0] = ratio * (water.model().route().outletHeadM() + full.get(runs - 1).velocityHeadM());
@@ -149,7 +149,7 @@ record FlushEvaluation(StoppedMixture standing, FlushWater water) {
   }
 
   private PumpSpec pump() {
-    return standing.design().pump().orElseThrow();
+    return standing.model().design().pump().orElseThrow();
   }
 
   /** Water alone over a bed that stays where it is and takes its part of the section. */
@@ -161,7 +161,7 @@ record FlushEvaluation(StoppedMixture standing, FlushWater water) {
       OpenSection open = standing.open(i);
       Bore way = open.roughest();
       double velocity = flow / open.areaM2();
-      Liquid liquid = water.materials().carrier().liquidAt(8 * velocity / way.diameterM());
+      Liquid liquid = water.model().materials().carrier().liquidAt(8 * velocity / way.diameterM());
       double gradient = ClearLiquid.of(liquid, way, velocity).gradient();
       double kinetic = velocity * velocity / (2 * Physics.GRAVITY);
       head +=

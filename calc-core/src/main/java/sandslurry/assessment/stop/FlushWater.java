@@ -6,7 +6,6 @@ import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.numeric.Roots;
 import sandslurry.pipe.Bore;
@@ -14,12 +13,10 @@ import sandslurry.pipe.Bore;
 /**
  * The line of a design full of the water that flushes it.
  *
- * @param materials the sand of the design in water, which carries off a bed that is stirred up at
- *     any concentration
  * @param model the line
  * @param sand whether what it flushes holds sand
  */
-public record FlushWater(Materials materials, LineModel model, boolean sand) {
+public record FlushWater(LineModel model, boolean sand) {
   /** Stress of the water on the wall that strips a liquid off it, over its yield stress. */
   static final double STRIPPING = 2;
 
@@ -31,18 +28,17 @@ public record FlushWater(Materials materials, LineModel model, boolean sand) {
   /**
    * The water that flushes a line.
    *
-   * @param design the design
    * @param materials what stands in its line
    * @param sandFraction volume fraction of sand in that
    * @return the line with water
    */
-  public static FlushWater of(Design design, Materials materials, double sandFraction) {
+  public static FlushWater of(Materials materials, double sandFraction) {
     Materials water = materials.inFlushWater(sandFraction);
-    return new FlushWater(water, new LineModel(design, water), sandFraction > 0);
+    return new FlushWater(new LineModel(water), sandFraction > 0);
   }
 
   double densityKgM3() {
-    return materials.carrier().densityKgM3();
+    return model.materials().carrier().densityKgM3();
   }
 
   /** Pressure of a head of water [Pa]. */

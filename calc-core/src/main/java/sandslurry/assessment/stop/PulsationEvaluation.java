@@ -10,14 +10,12 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.SuctionEvaluation;
 import sandslurry.assessment.stop.PulsationResult.Peak;
 import sandslurry.assessment.stop.PulsationResult.Pulse;
 import sandslurry.assessment.stop.PulsationResult.Strained;
 import sandslurry.assessment.stop.PulsationResult.Vessel;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.design.station.PumpSpec.PistonSpec;
@@ -37,11 +35,9 @@ import sandslurry.transport.friction.ClearLiquid.Regime;
 /**
  * The pulsing of a piston pump in its line, behind an air vessel if there is one.
  *
- * @param design the design
- * @param materials its liquid, sand and mixture
  * @param model the physics of its line
  */
-public record PulsationEvaluation(Design design, Materials materials, LineModel model) {
+public record PulsationEvaluation(LineModel model) {
   private static final int CYCLE_STEPS = 720;
 
   /** Flows above the mean at which the line is worked out; between them the pressure is a curve. */
@@ -59,7 +55,7 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
   public Optional<PulsationResult> result(List<State> base) {
     Optional<State> duty = base.stream().filter(s -> s.flowCase() == FlowCase.DUTY).findFirst();
     Optional<PistonSpec> piston =
-        design.pump().flatMap(PumpSpec::piston).filter(one -> one.pulsation().isPresent());
+        model.design().pump().flatMap(PumpSpec::piston).filter(one -> one.pulsation().isPresent());
     if (duty.isEmpty() || piston.isEmpty()) {
       return Optional.empty();
     }
@@ -71,7 +67,7 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
     Optional<Vessel> vessel = pulsation.vesselGasM3().map(gas -> vessel(gas, state, drive, rate));
     double passed = vessel.map(PulsationEvaluation::passed).orElseGet(() -> pulsation.passed());
     FlowRipple ripple = drive.ripple().damped(passed);
-    double density = materials.mixtureDensityKgM3(state.sandFraction());
+    double density = model.materials().mixtureDensityKgM3(state.sandFraction());
     RunPoint first = state.runs().get(0);
     // No column takes more than the pressure wave of the whole swing.
     double swing = (ripple.greatestRatio() - ripple.leastRatio()) * first.velocityMps();
@@ -144,7 +140,7 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
    * the line is its slope, at most the pressure wave of the whole swing.
    */
   private Peak peak(State state, StrokeDrive drive, double passed, double rate, double wave) {
-    double density = materials.mixtureDensityKgM3(state.sandFraction());
+    double density = model.materials().mixtureDensityKgM3(state.sandFraction());
     double[] ratio = new double[CYCLE_STEPS];
     for (int i = 0; i < CYCLE_STEPS; i++) {
       double angle = 2 * Math.PI * i / CYCLE_STEPS;
@@ -209,13 +205,13 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
   }
 
   private Vessel vessel(double gas, State state, StrokeDrive drive, double rate) {
-    double density = materials.mixtureDensityKgM3(state.sandFraction());
+    double density = model.materials().mixtureDensityKgM3(state.sandFraction());
     double inertance = 0;
     for (RunPoint run : state.runs()) {
       inertance += density * run.pipe().spec().lengthM() / run.pipe().mean().areaM2();
     }
     // A line that runs by itself may start below the air: then the gas is at the pressure of that.
-    double absolute = Math.max(startPressurePa(state), 0) + SuctionEvaluation.airPa(design);
+    double absolute = Math.max(startPressurePa(state), 0) + SuctionEvaluation.airPa(model.design());
     AirVessel vessel = new AirVessel(gas, absolute, AirVessel.FAST);
     double swells = drive.pulsesPerCycle() * rate;
     double stored = drive.surplusShare() * state.flowM3ps() / rate;
@@ -243,7 +239,7 @@ public record PulsationEvaluation(Design design, Materials materials, LineModel 
   }
 
   private double startPressurePa(State state) {
-    double density = materials.mixtureDensityKgM3(state.sandFraction());
+    double density = model.materials().mixtureDensityKgM3(state.sandFraction());
     return density
         * Physics.GRAVITY
         * (model.totalHeadsM(state.runs()).get(0) - state.runs().get(0).velocityHeadM());

@@ -116,7 +116,7 @@ public record PulsationFindings(Design design, PulsationResult pulsation, Findin
                 rated,
                 f ->
                     f.with("rating", Kind.PRESSURE, pulsation.weakestPa().getAsDouble())
-                        .why("relief-rated"));
+                        .why("rated"));
     if (opens || rated && !fits) {
       reliefCure(found, rated);
     }

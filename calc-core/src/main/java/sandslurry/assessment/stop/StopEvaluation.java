@@ -7,14 +7,12 @@ import java.util.OptionalDouble;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.assessment.stop.StopResult.Lying;
 import sandslurry.assessment.stop.StopResult.Plug;
 import sandslurry.assessment.stop.StopResult.StoppedRun;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.PumpSpec.RotodynamicSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
@@ -47,8 +45,6 @@ public final class StopEvaluation {
   /** Volumes of the line that a flush takes (common practice, no source). */
   public static final double FLUSH_LINE_VOLUMES = 2;
 
-  private final Design design;
-  private final Materials materials;
   private final LineModel model;
   private final OperationSpec operation;
   private final StoppedMixture mixture;
@@ -57,38 +53,33 @@ public final class StopEvaluation {
   /**
    * The line of a design stopped at its design flow rate.
    *
-   * @param design the design
-   * @param materials its liquid, sand and mixture
    * @param model the physics of its line
    */
-  public StopEvaluation(Design design, Materials materials, LineModel model) {
-    this.design = design;
-    this.materials = materials;
+  public StopEvaluation(LineModel model) {
     this.model = model;
-    this.operation = design.service().operation().orElse(OperationSpec.NONE);
-    double flow = design.oneLine().flow().designM3ps();
-    double fraction = materials.sandFraction(flow);
-    Vehicle vehicle = materials.vehicle(1, fraction);
+    this.operation = model.design().service().operation().orElse(OperationSpec.NONE);
+    double flow = model.design().oneLine().flow().designM3ps();
+    double fraction = model.materials().sandFraction(flow);
+    Vehicle vehicle = model.materials().vehicle(1, fraction);
     double density = vehicle.liquid().densityKgM3();
-    Rheology rheology = materials.carrier().rheology().thickened(vehicle.relativeViscosity());
+    Rheology rheology =
+        model.materials().carrier().rheology().thickened(vehicle.relativeViscosity());
     this.mixture =
         new StoppedMixture(
-            design,
-            materials,
             model,
             fraction,
             rheology,
             density,
             lying(model.runs(flow, fraction), fraction, rheology, density));
-    this.water = FlushWater.of(design, materials, fraction);
+    this.water = FlushWater.of(model.materials(), fraction);
   }
 
   /** What of the sand lies on the floor of each run, and how stiff the liquid is after the rest. */
   private Lying lying(List<RunPoint> runs, double fraction, Rheology rheology, double density) {
-    double held = materials.yieldExtrapolated() ? 0 : rheology.yieldStressPa();
+    double held = model.materials().yieldExtrapolated() ? 0 : rheology.yieldStressPa();
     double atRest = 0;
     if (fraction > 0) {
-      for (LaminarTransport.Part part : materials.parts()) {
+      for (LaminarTransport.Part part : model.materials().parts()) {
         atRest += part.massShare() * StaticSuspension.restingShare(part.grain(), held, density);
       }
     }
@@ -118,7 +109,10 @@ public final class StopEvaluation {
             mixture
                 .indices()
                 .mapToDouble(
-                    i -> mixture.stopped(i, fraction).sandMassKg(materials.sandDensityKgM3()))
+                    i ->
+                        mixture
+                            .stopped(i, fraction)
+                            .sandMassKg(model.materials().sandDensityKgM3()))
                 .sum(),
             model.volumeM3(),
             mixture.lying(),
@@ -154,7 +148,7 @@ public final class StopEvaluation {
   }
 
   private List<StoppedRun> runs() {
-    OptionalDouble coarse = fallMps(materials.coarse().d85M());
+    OptionalDouble coarse = fallMps(model.materials().coarse().d85M());
     OptionalDouble finest = fallMps(Gradation.FINES_BOUNDARY_M);
     return mixture.indices().mapToObj(i -> run(i, coarse, finest)).toList();
   }
@@ -195,9 +189,10 @@ public final class StopEvaluation {
     if (!(mixture.lying().atRest() > 0)) {
       return OptionalDouble.empty();
     }
-    Grain grain = new Grain(sizeM, materials.sandDensityKgM3(), design.sand().shape());
+    Grain grain =
+        new Grain(sizeM, model.materials().sandDensityKgM3(), model.design().sand().shape());
     Rheology rheology = mixture.rheology();
-    if (materials.yieldExtrapolated()) {
+    if (model.materials().yieldExtrapolated()) {
       rheology = new HerschelBulkley(0, rheology.consistency(), rheology.index());
     }
     double density = mixture.liquidDensityKgM3();
@@ -221,9 +216,9 @@ public final class StopEvaluation {
                 mixture
                     .stopped(i)
                     .slidingBedPa(
-                        materials.sandDensityKgM3(),
+                        model.materials().sandDensityKgM3(),
                         mixture.liquidDensityKgM3(),
-                        materials.coarse().d85M()))
+                        model.materials().coarse().d85M()))
         .sum();
   }
 
@@ -245,22 +240,24 @@ public final class StopEvaluation {
       double rise = mixture.runs().get(i).riseM();
       sandLift += rise > 0 ? rise : rise * (1 - mixture.lying().share(i));
     }
-    double clear = materials.mixtureDensityKgM3(0);
+    double clear = model.materials().mixtureDensityKgM3(0);
     double lift = model.staticHeadM() + model.route().sourceLevelM();
     return Physics.GRAVITY
-        * (clear * lift + (materials.mixtureDensityKgM3(mixture.fraction()) - clear) * sandLift);
+        * (clear * lift
+            + (model.materials().mixtureDensityKgM3(mixture.fraction()) - clear) * sandLift);
   }
 
   /** Pressure at the start of the line with the pump against it and nothing flowing. */
   private double availablePa() {
-    return design
+    return model
+        .design()
         .pump()
         .map(pump -> pump.match(this::shutOffPa, one -> one.pressureLimitPa()))
         .orElseGet(() -> abovePa(0));
   }
 
   private double shutOffPa(RotodynamicSpec spec) {
-    Optional<PumpGroup> group = new PumpEvaluation(design, materials, model).derated(spec);
+    Optional<PumpGroup> group = new PumpEvaluation(model).derated(spec);
     return abovePa(group.map(g -> g.headM(g.leastFlowM3ps())).orElse(0.0));
   }
 
@@ -312,7 +309,7 @@ public final class StopEvaluation {
         new PackedPlug(
             parts,
             Physics.GRAVITY
-                * (materials.sandDensityKgM3() - mixture.liquidDensityKgM3())
+                * (model.materials().sandDensityKgM3() - mixture.liquidDensityKgM3())
                 * SlidingBed.VOLUME_FRACTION,
             SlidingBed.FRICTION,
             PackedPlug.STRESS_RATIO);
@@ -328,7 +325,7 @@ public final class StopEvaluation {
         wedged.isPresent()
             ? OptionalDouble.of(Math.max(friction, wedged.getAsDouble() - weight))
             : wedged,
-        design.pump().isPresent()
+        model.design().pump().isPresent()
             // The weight of the sand that climbs is in the static pressure already.
             ? packed.longestPushedM(bore, steepest, Math.max(0, leftPa + weight))
             : OptionalDouble.empty());

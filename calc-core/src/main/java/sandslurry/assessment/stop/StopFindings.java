@@ -244,7 +244,7 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
     found
         .why(design.pump().isPresent(), "restart-pump")
         .with("rating", Kind.PRESSURE, stop.weakestPa())
-        .why(stop.weakestPa().isPresent(), "restart-rated")
+        .why(stop.weakestPa().isPresent(), "rated")
         .cure(!key.equals("restart-starts"), "never-full")
         .add();
   }

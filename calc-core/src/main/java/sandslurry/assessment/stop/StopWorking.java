@@ -27,16 +27,15 @@ public final class StopWorking {
    * Keeps the steps of bed, plugs, restart and flush.
    *
    * @param trace what keeps the steps
-   * @param design the design
    * @param materials its liquid, sand and mixture
    * @param stop the stopped line
    */
-  public static void steps(Trace trace, Design design, Materials materials, StopResult stop) {
+  public static void steps(Trace trace, Materials materials, StopResult stop) {
     Sheet sheet = Sheet.of(StopWorking.class, trace);
     double fraction = stop.sandFraction();
     for (StoppedRun run : stop.runs()) {
       sheet.begin("bed of the stopped line", run.run());
-      run(sheet, design, stop, run);
+      run(sheet, materials.design(), stop, run);
     }
     for (Plug plug : stop.plugs()) {
       sheet.begin("plug of the stopped line", plug.where());
@@ -53,7 +52,7 @@ public final class StopWorking {
             "p_y Pa",
             stop.restart().yieldPa(),
             stop.runs(),
-            run -> yieldPa(design, stop, run));
+            run -> yieldPa(materials.design(), stop, run));
     double plug =
         sum(
             sheet,
@@ -77,7 +76,7 @@ public final class StopWorking {
               p -> p.wedgedPa().orElseThrow());
       sheet.step("most", stop.mostPa().orElseThrow(), stop.staticPa(), bed, yield, plug, all);
     }
-    stop.supply().ifPresent(supply -> supply(sheet, design, stop, supply));
+    stop.supply().ifPresent(supply -> supply(sheet, materials.design(), stop, supply));
     sheet.begin("flush", "");
     stop.flush().ifPresent(flush -> flush(sheet, stop, flush));
   }
@@ -91,8 +90,7 @@ public final class StopWorking {
       List<T> all,
       ToDoubleFunction<T> each) {
     if (!all.isEmpty()) {
-      Equation equation =
-          Equation.sum(symbol, meaning, Kind.PRESSURE, "balance of forces", term, all.size());
+      Equation equation = Equation.sum(symbol, meaning, "balance of forces", term, all.size());
       sheet.step(equation, value, all.stream().mapToDouble(each).toArray());
     }
     return value;

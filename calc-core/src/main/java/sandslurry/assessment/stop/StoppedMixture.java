@@ -4,10 +4,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.stop.StopResult.Lying;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Rheology;
 import sandslurry.pipe.Bore;
@@ -17,8 +15,6 @@ import sandslurry.transport.bed.StoppedLine;
 /**
  * What stands in the line of a design that has stopped full.
  *
- * @param design the design
- * @param materials its liquid and sand
  * @param model the line
  * @param fraction volume fraction of sand in what the line carries
  * @param rheology the liquid with its fines, while it flows
@@ -26,13 +22,7 @@ import sandslurry.transport.bed.StoppedLine;
  * @param lying what of the sand lies on the floor, and the liquid after the rest
  */
 record StoppedMixture(
-    Design design,
-    Materials materials,
-    LineModel model,
-    double fraction,
-    Rheology rheology,
-    double liquidDensityKgM3,
-    Lying lying) {
+    LineModel model, double fraction, Rheology rheology, double liquidDensityKgM3, Lying lying) {
   List<RunSpec> runs() {
     return model.route().runs();
   }
@@ -48,7 +38,8 @@ record StoppedMixture(
 
   /** What the bed leaves open of a run. */
   OpenSection open(int run) {
-    return new OpenSection(bore(run), stopped(run).bed().depthShare(), materials.coarse().d85M());
+    return new OpenSection(
+        bore(run), stopped(run).bed().depthShare(), model.materials().coarse().d85M());
   }
 
   private Bore bore(int run) {
@@ -76,7 +67,7 @@ record StoppedMixture(
 
   /** Pressure of a height of mixture [Pa]. */
   double pressurePa(double headM) {
-    return headM * materials.mixtureDensityKgM3(fraction) * Physics.GRAVITY;
+    return headM * model.materials().mixtureDensityKgM3(fraction) * Physics.GRAVITY;
   }
 
   IntStream indices() {

@@ -8,12 +8,10 @@ import sandslurry.assessment.line.FlowCase;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
-import sandslurry.assessment.materials.Materials;
 import sandslurry.assessment.station.SuctionEvaluation;
 import sandslurry.assessment.stop.SurgeResult.LowWave;
 import sandslurry.assessment.stop.SurgeResult.SlowStop;
 import sandslurry.correlation.Physics;
-import sandslurry.design.Design;
 import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.design.station.ServiceSpec.OperationSpec;
 import sandslurry.material.liquid.Water;
@@ -22,11 +20,9 @@ import sandslurry.pipe.surge.Joukowsky1898;
 /**
  * The surge when the flow through a line stops.
  *
- * @param design the design
- * @param materials its liquid, sand and mixture
  * @param model the physics of its line
  */
-public record SurgeEvaluation(Design design, Materials materials, LineModel model) {
+public record SurgeEvaluation(LineModel model) {
   private static final Joukowsky1898 JOUKOWSKY = new Joukowsky1898();
 
   /**
@@ -64,7 +60,7 @@ public record SurgeEvaluation(Design design, Materials materials, LineModel mode
     for (State state : base) {
       boolean duty = state.flowCase() == FlowCase.DUTY;
       velocity = Math.max(velocity, state.runs().get(run).velocityMps() * (duty ? ripple : 1));
-      density = Math.max(density, materials.mixtureDensityKgM3(state.sandFraction()));
+      density = Math.max(density, model.materials().mixtureDensityKgM3(state.sandFraction()));
       working =
           Math.max(
               working, model.pressures(state.runs()).get(run).greatestPa() + (duty ? pulse : 0));
@@ -80,7 +76,8 @@ public record SurgeEvaluation(Design design, Materials materials, LineModel mode
     double surge = JOUKOWSKY.surgePa(run.pipe().orElseThrow(), density, velocity);
     double wave = JOUKOWSKY.waveSpeedMps(run.pipe().orElseThrow(), density);
     Optional<SlowStop> slow =
-        design
+        model
+            .design()
             .service()
             .operation()
             .flatMap(OperationSpec::stopTimeS)
@@ -91,7 +88,7 @@ public record SurgeEvaluation(Design design, Materials materials, LineModel mode
                         JOUKOWSKY.returnTimeS(column, wave),
                         JOUKOWSKY.stopPa(density, wave, velocity, column, time)));
     double judged = slow.map(SlowStop::surgePa).orElse(surge);
-    OptionalDouble rating = run.ratingPa(materials.warmestK());
+    OptionalDouble rating = run.ratingPa(model.materials().warmestK());
     double room = rating.orElse(Double.POSITIVE_INFINITY) - fastest.workingPa();
     return new SurgeResult(
         run.name(),
@@ -116,7 +113,7 @@ public record SurgeEvaluation(Design design, Materials materials, LineModel mode
     double accelerating =
         pulsation.accelerationM()
             * Physics.GRAVITY
-            * materials.mixtureDensityKgM3(base.get(0).sandFraction());
+            * model.materials().mixtureDensityKgM3(base.get(0).sandFraction());
     return Math.max(accelerating, pulsation.peakPa() - pulsation.meanPa());
   }
 
@@ -128,8 +125,8 @@ public record SurgeEvaluation(Design design, Materials materials, LineModel mode
   private LowWave low(List<State> base, int index, double perVelocity) {
     List<RunSpec> runs = model.route().runs();
     double vapour =
-        Water.vapourPressurePa(materials.carrier().temperatureK())
-            - SuctionEvaluation.airPa(design);
+        Water.vapourPressurePa(model.materials().carrier().temperatureK())
+            - SuctionEvaluation.airPa(model.design());
     LowWave lowest = null;
     for (int joint = index; joint <= index + 1 && joint < runs.size(); joint++) {
       double elevation = 0;
@@ -140,7 +137,7 @@ public record SurgeEvaluation(Design design, Materials materials, LineModel mode
       for (State state : base) {
         RunPoint run = state.runs().get(joint);
         double steady =
-            materials.mixtureDensityKgM3(state.sandFraction())
+            model.materials().mixtureDensityKgM3(state.sandFraction())
                 * Physics.GRAVITY
                 * (model.totalHeadsM(state.runs()).get(joint) - elevation - run.velocityHeadM());
         double drop = perVelocity * state.runs().get(index).velocityMps();

@@ -1,6 +1,7 @@
 package sandslurry.design.criteria;
 
 import java.util.Map;
+import sandslurry.fact.finding.Severity;
 import sandslurry.transport.deposition.DepositionVelocities.Role;
 
 /**
@@ -28,5 +29,28 @@ public record Criteria(
   /** Copies the map. */
   public Criteria {
     roles = Map.copyOf(roles);
+  }
+
+  /**
+   * The working pressure that a pipe may have.
+   *
+   * @param ratingPa its pressure rating [Pa]
+   * @return the pressure [Pa]
+   */
+  public double allowedPa(double ratingPa) {
+    return pressureShare * ratingPa;
+  }
+
+  /**
+   * How a pipe bears a working pressure.
+   *
+   * @param pressurePa the pressure [Pa]
+   * @param ratingPa its pressure rating [Pa]
+   * @return a fail above the rating, a caution above what is allowed of it
+   */
+  public Severity pressure(double pressurePa, double ratingPa) {
+    return pressurePa > ratingPa
+        ? Severity.FAIL
+        : pressurePa > allowedPa(ratingPa) ? Severity.CAUTION : Severity.PASS;
   }
 }

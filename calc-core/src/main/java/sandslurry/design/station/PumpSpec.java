@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import sandslurry.fact.finding.Severity;
 import sandslurry.pump.piston.CrankDrive;
 import sandslurry.pump.piston.HydraulicDrive;
 import sandslurry.pump.piston.StrokeDrive;
@@ -61,7 +62,28 @@ public sealed interface PumpSpec {
    * @param ratingW power that it gives at its shaft all day
    * @param serviceFactor what it bears for a time, over its rating
    */
-  record MotorSpec(double ratingW, double serviceFactor) {}
+  record MotorSpec(double ratingW, double serviceFactor) {
+    /**
+     * The power that it bears for a time.
+     *
+     * @return the power at its shaft [W]
+     */
+    public double bearsW() {
+      return ratingW * serviceFactor;
+    }
+
+    /**
+     * How it bears a load.
+     *
+     * @param shaftW power at its shaft [W]
+     * @return a caution above its rating, a fail above what it bears
+     */
+    public Severity under(double shaftW) {
+      return shaftW <= ratingW
+          ? Severity.PASS
+          : shaftW <= bearsW() ? Severity.CAUTION : Severity.FAIL;
+    }
+  }
 
   /**
    * A curve for clear water.

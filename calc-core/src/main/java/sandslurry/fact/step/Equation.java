@@ -120,21 +120,19 @@ public record Equation(
    *
    * @param symbol the symbol of the result
    * @param meaning the result in words
-   * @param kind what the result is
    * @param source where it comes from
    * @param term a term with its SI unit, which are numbered: {@code "dp Pa"}
    * @param terms how many there are
    * @return the equation
    */
-  public static Equation sum(
-      String symbol, String meaning, Kind<?> kind, String source, String term, int terms) {
+  public static Equation sum(String symbol, String meaning, String source, String term, int terms) {
     Input first = Input.of(term);
     List<Input> all =
         IntStream.rangeClosed(1, terms)
             .mapToObj(i -> new Input(first.symbol() + i, first.unit()))
             .toList();
     String text = all.stream().map(Input::symbol).collect(Collectors.joining(" + "));
-    return new Equation(How.COMPUTED, symbol, meaning, text, kind, source, all);
+    return new Equation(How.COMPUTED, symbol, meaning, text, Kind.PRESSURE, source, all);
   }
 
   /**

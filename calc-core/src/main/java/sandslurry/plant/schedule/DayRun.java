@@ -31,14 +31,12 @@ public record DayRun(List<Day> days, Optional<NoSteadyState> stopped) {
    * The first day after which a value stays within a part of its whole change.
    *
    * @param value what is watched, such as the total solids of a pit
-   * @param start its value before the first day
    * @param limit where it settles, from a steady balance or a long run
    * @param part the part of the change that may be left, such as 0.05
    * @return number of the day; empty when the run is too short
    */
-  public OptionalInt settledBy(
-      ToDoubleFunction<Day> value, double start, double limit, double part) {
-    double allowed = part * Math.abs(limit - start);
+  public OptionalInt settledBy(ToDoubleFunction<Day> value, double limit, double part) {
+    double allowed = part * Math.abs(limit - 0);
     int settled = days.size();
     while (settled > 0 && Math.abs(value.applyAsDouble(days.get(settled - 1)) - limit) <= allowed) {
       settled--;

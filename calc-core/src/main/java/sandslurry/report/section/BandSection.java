@@ -1,9 +1,7 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -16,6 +14,7 @@ import sandslurry.design.line.RouteSpec.RunSpec;
 import sandslurry.material.liquid.Carrier;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.Page;
+import sandslurry.report.block.Told;
 import sandslurry.units.Kind;
 
 /** The results that depend on how thick the carrier is, with a thinner and a thicker one. */
@@ -109,21 +108,19 @@ record BandSection(Assessment assessment, Page page) implements SectionWriter {
   }
 
   private String friction(Assessment its, FlowCase flow, int run) {
-    return runAt(its, flow, run).map(r -> number(Kind.PRESSURE, r.frictionPa())).orElse("-");
+    return runAt(its, flow, run).map(r -> number(Kind.PRESSURE, r.friction().pa())).orElse("-");
   }
 
   /** What becomes of the sand of a run, once where it is the same at every flow rate. */
   private static String carried(Assessment its, List<FlowCase> flows, int run) {
-    Map<String, List<String>> alike = new LinkedHashMap<>();
-    for (FlowCase flow : flows) {
-      String fate = runAt(its, flow, run).map(BandSection::sand).orElse("-");
-      alike.computeIfAbsent(fate, f -> new ArrayList<>()).add(flow.words());
-    }
-    return alike.size() == 1
-        ? alike.keySet().iterator().next()
-        : alike.entrySet().stream()
-            .map(one -> String.join(", ", one.getValue()) + ": " + one.getKey())
-            .collect(Collectors.joining("; "));
+    Told told =
+        Told.of(
+            flows.stream().map(FlowCase::words).toList(),
+            flows.stream()
+                .map(flow -> List.of(runAt(its, flow, run).map(BandSection::sand).orElse("-")))
+                .toList(),
+            "");
+    return String.join("; ", told.own().isEmpty() ? told.shared() : told.own(", "));
   }
 
   private static String sand(RunState run) {

@@ -1,7 +1,6 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,13 +8,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sandslurry.assessment.Assessment;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Severity;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.Page;
+import sandslurry.report.block.Told;
 
 /** The findings, one card a part of the design with its worst; what is met stands in one list. */
 record FindingsSection(Assessment assessment, Page page) implements SectionWriter {
@@ -54,14 +56,15 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
     }
   }
 
+  private Stream<Finding> of(Predicate<Severity> which) {
+    return assessment.findings().stream().filter(finding -> which.test(finding.severity()));
+  }
+
   /** What is found of several parts and is not met. */
   private Map<Same, List<Finding>> shared() {
-    Map<Same, List<Finding>> all = new LinkedHashMap<>();
-    for (Finding finding : assessment.findings()) {
-      if (finding.severity() != Severity.PASS) {
-        all.computeIfAbsent(new Same(finding), same -> new ArrayList<>()).add(finding);
-      }
-    }
+    Map<Same, List<Finding>> all =
+        of(severity -> severity != Severity.PASS)
+            .collect(Collectors.groupingBy(Same::new, LinkedHashMap::new, Collectors.toList()));
     all.values().removeIf(alike -> places(alike).size() < 2);
     return all;
   }
@@ -72,12 +75,11 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
 
   /** A card for each part, of what it shares with no other. */
   private void ofParts(Set<Same> shared, Map<Severity, List<Block>> cards) {
-    Map<String, List<Finding>> parts = new LinkedHashMap<>();
-    for (Finding finding : assessment.findings()) {
-      if (finding.severity() != Severity.PASS && !shared.contains(new Same(finding))) {
-        parts.computeIfAbsent(finding.place(), p -> new ArrayList<>()).add(finding);
-      }
-    }
+    Map<String, List<Finding>> parts =
+        of(severity -> severity != Severity.PASS)
+            .filter(finding -> !shared.contains(new Same(finding)))
+            .collect(
+                Collectors.groupingBy(Finding::place, LinkedHashMap::new, Collectors.toList()));
     parts.forEach(
         (part, findings) -> {
           List<String> lines = card(findings);
@@ -112,53 +114,25 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
     lines.add(together(findings.get(0)));
     for (List<Finding> alike : findings) {
       Told reasons = told(alike, Finding::why);
-      lines.add((alike.get(0).what() + " " + reasons.shared()).strip());
-      lines.addAll(reasons.own());
-      Told cures = told(alike, Finding::cure);
+      lines.add((alike.get(0).what() + " " + String.join(" ", reasons.shared())).strip());
+      lines.addAll(reasons.own(BETWEEN));
+      String cures = text(told(alike, Finding::cure)).strip();
       if (!cures.isEmpty()) {
-        lines.add("Do: " + cures.text());
+        lines.add("Do: " + cures);
       }
     }
     return new Block.Marked(findings.get(0).get(0).severity().name(), lines);
   }
 
-  /**
-   * What is told of several parts.
-   *
-   * @param shared the sentences that hold for all
-   * @param own those of each, after its name
-   */
-  private record Told(String shared, List<String> own) {
-    boolean isEmpty() {
-      return shared.isEmpty() && own.isEmpty();
-    }
-
-    String text() {
-      return (shared + " " + String.join(" ", own)).strip();
-    }
+  private Told told(List<Finding> findings, Function<Finding, String> text) {
+    return Told.of(
+        names(findings),
+        findings.stream().map(f -> List.of(SENTENCES.split(text.apply(f)))).toList(),
+        " ");
   }
 
-  private Told told(List<Finding> findings, Function<Finding, String> text) {
-    List<List<String>> sentences =
-        findings.stream().map(f -> Arrays.asList(SENTENCES.split(text.apply(f)))).toList();
-    Set<String> shared = new LinkedHashSet<>(sentences.get(0));
-    sentences.forEach(shared::retainAll);
-    Map<String, Set<String>> own = new LinkedHashMap<>();
-    List<String> names = names(findings);
-    for (int i = 0; i < names.size(); i++) {
-      String rest =
-          sentences.get(i).stream()
-              .filter(sentence -> !shared.contains(sentence))
-              .collect(Collectors.joining(" "));
-      if (!rest.isEmpty()) {
-        own.computeIfAbsent(rest, r -> new LinkedHashSet<>()).add(names.get(i));
-      }
-    }
-    return new Told(
-        String.join(" ", shared),
-        own.entrySet().stream()
-            .map(one -> String.join(BETWEEN, one.getValue()) + ": " + one.getKey())
-            .toList());
+  private static String text(Told told) {
+    return String.join(" ", told.shared()) + " " + String.join(" ", told.own(BETWEEN));
   }
 
   /** The parts together. */
@@ -186,19 +160,16 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
 
   /** What is met, the same of several parts in one row. */
   private void met() {
-    Map<String, List<Finding>> alike = new LinkedHashMap<>();
-    for (Finding finding : assessment.findings()) {
-      if (finding.severity() == Severity.PASS) {
-        alike.computeIfAbsent(finding.what(), what -> new ArrayList<>()).add(finding);
-      }
-    }
+    Map<String, List<Finding>> alike =
+        of(severity -> severity == Severity.PASS)
+            .collect(Collectors.groupingBy(Finding::what, LinkedHashMap::new, Collectors.toList()));
     List<List<String>> rows = new ArrayList<>();
     alike.forEach(
         (what, findings) ->
             rows.add(
                 List.of(
                     together(findings),
-                    (what + " " + told(findings, Finding::why).text()).strip())));
+                    (what + " " + text(told(findings, Finding::why)).strip()).strip())));
     if (!rows.isEmpty()) {
       heading(2, "Checked and met");
       table(List.of("part", "what was found"), rows);

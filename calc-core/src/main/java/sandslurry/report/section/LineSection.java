@@ -197,11 +197,12 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
 
   /** What lies outside the same published limits with the same value in several correlations. */
   private static List<Bound.Excess> shared(List<Entry> entries) {
-    Map<String, List<Bound.Excess>> alike = new LinkedHashMap<>();
-    entries.stream()
+    return entries.stream()
         .flatMap(entry -> entry.estimate().excesses().stream())
-        .forEach(e -> alike.computeIfAbsent(e.bound().what(), w -> new ArrayList<>()).add(e));
-    return alike.values().stream()
+        .collect(
+            Collectors.groupingBy(e -> e.bound().what(), LinkedHashMap::new, Collectors.toList()))
+        .values()
+        .stream()
         .filter(those -> those.size() > 1)
         .filter(those -> those.stream().mapToDouble(Bound.Excess::value).distinct().count() == 1)
         .flatMap(List::stream)
@@ -282,7 +283,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
             List.of(
                 Column.text("run", RunAt::name),
                 Column.text("flow rate", RunAt::at),
-                Column.of("liquid alone", Kind.NUMBER, one -> one.run().liquidGradient())));
+                Column.of("liquid alone", Kind.NUMBER, one -> one.run().flow().gradient())));
     List<ModelValue> models = line.states().get(0).runs().get(0).headLossModels();
     for (int i = 0; i < models.size(); i++) {
       int model = i;
@@ -290,8 +291,8 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
           Column.text(
               models.get(i).model().name(), one -> starred(one.run().headLossModels().get(model))));
     }
-    columns.add(Column.of("friction", Kind.PRESSURE, one -> one.run().frictionPa()));
-    columns.add(Column.of("fittings", Kind.PRESSURE, one -> one.run().fittingsPa()));
+    columns.add(Column.of("friction", Kind.PRESSURE, one -> one.run().friction().pa()));
+    columns.add(Column.of("fittings", Kind.PRESSURE, one -> one.run().friction().fittingsPa()));
     columns.add(
         Column.text("remark", one -> one.run().overBed() ? "over a bed: not for design" : ""));
     tableOf(RunAt.all(line, runs), columns);
@@ -432,7 +433,10 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
             judged(
                 "required velocity", DepositionJudgement::velocityToPassMps, "required-velocity"),
             Column.of(
-                "Reynolds number", Kind.NUMBER, one -> one.run().reynolds(), "reynolds-number"),
+                "Reynolds number",
+                Kind.NUMBER,
+                one -> one.run().flow().reynolds(),
+                "reynolds-number"),
             Column.text("flow regime", one -> one.run().regime().words()),
             Column.text(
                 "sand",
@@ -445,17 +449,23 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
             Column.of(
                 "friction loss of the run",
                 Kind.PRESSURE,
-                one -> one.run().frictionPa(),
+                one -> one.run().friction().pa(),
                 "friction"),
             Column.of(
-                "loss in the fittings", Kind.PRESSURE, one -> one.run().fittingsPa(), "fittings"),
+                "loss in the fittings",
+                Kind.PRESSURE,
+                one -> one.run().friction().fittingsPa(),
+                "fittings"),
             Column.of(
                 "pressure at the start",
                 Kind.PRESSURE,
-                one -> one.run().startPa(),
+                one -> one.run().pressures().startPa(),
                 "pressure-start"),
             Column.of(
-                "pressure at the end", Kind.PRESSURE, one -> one.run().endPa(), "pressure-end"));
+                "pressure at the end",
+                Kind.PRESSURE,
+                one -> one.run().pressures().endPa(),
+                "pressure-end"));
 
     static List<RunAt> all(LineResult line, List<RunSpec> runs) {
       List<RunAt> all = new ArrayList<>();

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collector;
 import java.util.stream.Collectors;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.Outage;
@@ -164,23 +166,30 @@ record PlantDaySection(PlantResult result, PlantSpec spec, Page page) implements
 
     Block answer() {
       // Units whose outage does the same, such as twins, are named together.
-      Map<String, List<String>> alike = new LinkedHashMap<>();
-      java.util.stream.Stream.concat(
-              out.stream()
-                  .filter(one -> one.part() != Part.SCREW)
-                  .sorted(Comparator.comparingDouble(Outage::recovery)),
-              out.stream().filter(one -> one.part() == Part.SCREW))
-          .filter(one -> !change(one).isEmpty())
-          .forEach(
-              one -> alike.computeIfAbsent(change(one), c -> new ArrayList<>()).add(name(one)));
-      List<String> worst = new ArrayList<>();
-      alike.forEach((change, names) -> worst.add(String.join(" or ", names) + ": " + change));
+      List<String> worst =
+          java.util.stream.Stream.concat(
+                  out.stream()
+                      .filter(one -> one.part() != Part.SCREW)
+                      .sorted(Comparator.comparingDouble(Outage::recovery)),
+                  out.stream().filter(one -> one.part() == Part.SCREW))
+              .filter(one -> !change(one).isEmpty())
+              .collect(named(this::change))
+              .entrySet()
+              .stream()
+              .map(alike -> alike.getValue() + ": " + alike.getKey())
+              .toList();
       return new Block.Paragraph(
           "One unit out for a week: "
               + (worst.isEmpty()
                   ? "none changes the recovery or the liquor much"
                   : String.join("; ", worst.subList(0, Math.min(MOST_TOLD, worst.size()))))
               + ".");
+    }
+
+    /** The names of those of which the same is to be told. */
+    private <K> Collector<Outage, ?, Map<K, String>> named(Function<Outage, K> told) {
+      return Collectors.groupingBy(
+          told, LinkedHashMap::new, Collectors.mapping(this::name, Collectors.joining(" or ")));
     }
 
     private String name(Outage one) {
@@ -219,15 +228,14 @@ record PlantDaySection(PlantResult result, PlantSpec spec, Page page) implements
       heading(2, "One unit out for a week");
       List<List<String>> rows = new ArrayList<>();
       rows.add(named("nothing", row(whole)));
-      Map<List<String>, List<String>> alike = new LinkedHashMap<>();
-      for (Outage one : out) {
-        List<String> row =
-            one.part() == Part.SCREW
-                ? List.of("-", "-", "-", "-", "-", "-", change(one))
-                : row(one);
-        alike.computeIfAbsent(row, r -> new ArrayList<>()).add(name(one));
-      }
-      alike.forEach((row, names) -> rows.add(named(String.join(" or ", names), row)));
+      out.stream()
+          .collect(
+              named(
+                  one ->
+                      one.part() == Part.SCREW
+                          ? List.of("-", "-", "-", "-", "-", "-", change(one))
+                          : row(one)))
+          .forEach((row, names) -> rows.add(named(names, row)));
       table(
           List.of(
               "out",

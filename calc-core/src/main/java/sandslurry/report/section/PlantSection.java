@@ -126,13 +126,13 @@ record PlantSection(PlantResult result, PlantSpec spec, Page page) implements Se
 
   /** Modes in which every stream is the same stand together. */
   private void modes() {
-    Map<Optional<Block.Table>, List<ModeResult>> alike = new LinkedHashMap<>();
-    for (ModeResult mode : result.modes()) {
-      alike
-          .computeIfAbsent(
-              mode.balance().map(balance -> streams(mode, balance)), t -> new ArrayList<>())
-          .add(mode);
-    }
+    Map<Optional<Block.Table>, List<ModeResult>> alike =
+        result.modes().stream()
+            .collect(
+                Collectors.groupingBy(
+                    mode -> mode.balance().map(balance -> streams(mode, balance)),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
     boolean first = true;
     for (Map.Entry<Optional<Block.Table>, List<ModeResult>> one : alike.entrySet()) {
       modes(first ? one.getKey() : one.getKey().map(PlantSection::briefly), one.getValue());

@@ -117,7 +117,7 @@ public final class SizingSection {
                 Column.text("feed", UnitSizing.Row::feed),
                 Column.text("size", SizingSection::size),
                 Column.maybe("area", Kind.AREA, UnitSizing.Row::areaM2),
-                Column.of(sizing.aim().words(), kind, UnitSizing.Row::reached),
+                Column.of(sizing.aim().words(), kind, row -> row.measured().value()),
                 Column.text("what limits", row -> limits(row, units))),
             units));
     String wanted = sizing.aim().words() + " " + units.show(kind, sizing.wanted());

@@ -44,16 +44,12 @@ public record LaneCycle(LaneFilling cautious, LaneFilling likely, LaneFilling ho
    * @param feed what enters while the lane runs
    * @param organic how the fibre settles in its liquor
    * @param runningShare share of the day that it runs, above 0 to 1
-   * @param porosity share of the deposit that is not sand, 0 to below 1
    * @return the cycle
    */
   public static LaneCycle coarse(
-      List<LaneReach> reaches,
-      UnitFeed feed,
-      OrganicMatter organic,
-      double runningShare,
-      double porosity) {
-    return of(reaches, feed, organic, runningShare, porosity, LaneFilling.COARSE);
+      List<LaneReach> reaches, UnitFeed feed, OrganicMatter organic, double runningShare) {
+    return of(
+        reaches, feed, organic, runningShare, SettlingLane.USUAL_POROSITY, LaneFilling.COARSE);
   }
 
   private static LaneCycle of(

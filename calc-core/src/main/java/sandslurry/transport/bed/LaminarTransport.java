@@ -8,6 +8,7 @@ import sandslurry.material.liquid.Rheology;
 import sandslurry.material.sand.Grain;
 import sandslurry.pipe.Bore;
 import sandslurry.settling.HinderedSettling;
+import sandslurry.settling.SettlingVelocities;
 import sandslurry.settling.SettlingVelocityModel;
 import sandslurry.settling.ShearSettling;
 import sandslurry.settling.StaticSuspension;
@@ -194,13 +195,12 @@ public final class LaminarTransport {
    * @param sand the classes of the sand
    * @param rheology the liquid
    * @param densityKgM3 its density [kg/m3]
-   * @param model a settling law for Newtonian liquids
    * @return velocities, 0 where the yield stress surely holds the grain [m/s]
    */
-  public static double[] coreFallsMps(
-      List<Part> sand, Rheology rheology, double densityKgM3, SettlingVelocityModel model) {
+  public static double[] coreFallsMps(List<Part> sand, Rheology rheology, double densityKgM3) {
     return sand.stream()
-        .mapToDouble(part -> coreFallMps(part.grain(), rheology, densityKgM3, model))
+        .mapToDouble(
+            part -> coreFallMps(part.grain(), rheology, densityKgM3, SettlingVelocities.DEFAULT))
         .toArray();
   }
 
@@ -215,7 +215,6 @@ public final class LaminarTransport {
    * @param densityKgM3 its density [kg/m3]
    * @param flowM3ps flow of mixture, positive [m3/s]
    * @param runs the runs from pump to outlet
-   * @param model a settling law for Newtonian liquids
    * @param crowd a law of hindered settling
    * @return the share, 0 to 1
    */
@@ -227,7 +226,6 @@ public final class LaminarTransport {
       double densityKgM3,
       double flowM3ps,
       List<Run> runs,
-      SettlingVelocityModel model,
       HinderedSettling crowd) {
     if (!(flowM3ps > 0 && Double.isFinite(flowM3ps))) {
       throw new IllegalArgumentException("the flow must be > 0 but was " + flowM3ps + " m3/s");
@@ -257,7 +255,14 @@ public final class LaminarTransport {
         Run run = runs.get(i);
         LaminarPipeFlow flow = flows.get(i);
         if (i == 0 || flow != flows.get(i - 1)) {
-          fall = shearedFallMps(part.grain(), volumeFraction, densityKgM3, flow, model, crowd);
+          fall =
+              shearedFallMps(
+                  part.grain(),
+                  volumeFraction,
+                  densityKgM3,
+                  flow,
+                  SettlingVelocities.DEFAULT,
+                  crowd);
         }
         afloat *= 1 - floorShare(fall, run.horizontalM(), run.bore(), flow.velocityMps());
         afloat *= 1 - sinkingBackShare(flow, fall * Math.max(0, Math.sin(run.angleRad())));

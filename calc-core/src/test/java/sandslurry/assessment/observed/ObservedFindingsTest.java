@@ -94,6 +94,7 @@ class ObservedFindingsTest {
                 .get(0)
                 .runs()
                 .get(0)
+                .pressures()
                 .startPa(),
             within(1.0));
     assertThat(ids(assess(read))).contains("observed.as-clean", "observed.pump-as-new");

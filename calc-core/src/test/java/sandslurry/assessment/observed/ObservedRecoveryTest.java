@@ -103,12 +103,12 @@ class ObservedRecoveryTest {
 
   private static ObservedLine observed(DesignDocument document) {
     Design design = design(document);
-    return new ObservedLine(design, Materials.of(design));
+    return new ObservedLine(Materials.of(design));
   }
 
   private static Optional<PumpGroup> pump(Design design) {
     Materials materials = Materials.of(design);
-    return new PumpEvaluation(design, materials, new LineModel(design, materials))
+    return new PumpEvaluation(new LineModel(materials))
         .derated(design.pump().orElseThrow().rotodynamic().orElseThrow());
   }
 
@@ -196,7 +196,7 @@ class ObservedRecoveryTest {
             flow,
             flowError,
             pressureError,
-            ObservedEvaluation.result(design, Materials.of(design)).orElseThrow()));
+            ObservedEvaluation.result(Materials.of(design)).orElseThrow()));
   }
 
   private static List<Case> cases(long seed, double error, int count) {

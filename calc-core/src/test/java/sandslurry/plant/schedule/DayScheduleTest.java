@@ -92,7 +92,7 @@ class DayScheduleTest {
     double tau = Liquor.timeConstantS(held, purge);
     double rests = InUnit.DAY.of(Liquor.restsInS(tau));
     int day =
-        run.settledBy(d -> d.pits().get("pit").endContents().dissolvedShare(), 0, limit, 0.05)
+        run.settledBy(d -> d.pits().get("pit").endContents().dissolvedShare(), limit, 0.05)
             .orElseThrow();
     assertThat((double) day).isBetween(0.5 * rests, 1.5 * rests + 1);
   }

@@ -151,7 +151,6 @@ class BedByHandTest {
         1000,
         velocity * BORE.areaM2(),
         List.of(runs),
-        SettlingVelocities.DEFAULT,
         new Rowe1987());
   }
 

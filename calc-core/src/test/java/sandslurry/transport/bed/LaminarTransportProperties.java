@@ -77,13 +77,12 @@ class LaminarTransportProperties {
     List<Part> sand = List.of(new Part(grain, 1));
     return LaminarTransport.floorShare(
         sand,
-        () -> LaminarTransport.coreFallsMps(sand, liquid, 1020, SettlingVelocities.DEFAULT),
+        () -> LaminarTransport.coreFallsMps(sand, liquid, 1020),
         0.1,
         liquid,
         1020,
         flow,
         List.of(runs),
-        SettlingVelocities.DEFAULT,
         new Rowe1987());
   }
 

@@ -63,7 +63,6 @@ public final class PlantAccounts {
 
   private final PlantModel model;
   private final PlantSpec spec;
-  private final PlantTotals totals;
   private final List<ModeResult> modes;
   private final PlantDay day;
   private final Basis basis;
@@ -79,25 +78,19 @@ public final class PlantAccounts {
    * The accounts of a plant, over all cases of its ranges.
    *
    * @param model the plant
-   * @param totals its streams put together
    * @param modes each mode at its steady state
    * @param days the day by schedule
    * @param dayIn a day that follows it in another case
    */
   public PlantAccounts(
-      PlantModel model,
-      PlantTotals totals,
-      List<ModeResult> modes,
-      DayRun days,
-      Function<Case, Optional<Day>> dayIn) {
+      PlantModel model, List<ModeResult> modes, DayRun days, Function<Case, Optional<Day>> dayIn) {
     this.model = model;
     this.dayIn = dayIn;
     this.spec = model.spec();
-    this.totals = totals;
     this.modes = modes;
-    this.day = PlantDay.of(model, totals, modes, days);
-    this.year = new PlantYear(model, totals, day, modes);
-    PlantCirculation circulation = new PlantCirculation(model, totals, day);
+    this.day = PlantDay.of(model, modes, days);
+    this.year = new PlantYear(model, day, modes);
+    PlantCirculation circulation = new PlantCirculation(model, day);
     Map<String, Both> settled = new LinkedHashMap<>();
     List<String> unsettled = new ArrayList<>();
     cases()
@@ -109,7 +102,7 @@ public final class PlantAccounts {
     this.basis = day.basis().without(unsettled);
     this.days =
         new Spread<>(
-            new PlantMeanDay(model, totals, Case.BASE, day.streams(), year.flows()),
+            new PlantMeanDay(model, Case.BASE, day.streams(), year.flows()),
             cases.stream().map(Both::mean).toList());
     this.lowestBy =
         settled.entrySet().stream()
@@ -155,17 +148,17 @@ public final class PlantAccounts {
     return outlook && day.basis().byDay() && !model.batches().isEmpty()
         ? dayIn
             .apply(one)
-            .map(run -> day.byDay(totals, PlantDay.weighted(model, balances), run))
+            .map(run -> day.byDay(model.totals(), PlantDay.weighted(model, balances), run))
             .orElseGet(() -> streams(balances))
         : streams(balances);
   }
 
   private Map<String, Stream> streams(Map<ModeSpec, SteadyBalance> balances) {
-    return day.byDay(totals, PlantDay.weighted(model, balances));
+    return day.byDay(model.totals(), PlantDay.weighted(model, balances));
   }
 
   private PlantMeanDay mean(Case one, Map<String, Stream> streams) {
-    return new PlantMeanDay(model, totals, one, streams, List.of());
+    return new PlantMeanDay(model, one, streams, List.of());
   }
 
   private Optional<Both> both(Case one, PlantCirculation circulation) {
@@ -208,7 +201,7 @@ public final class PlantAccounts {
                       s ->
                           s.account().lost().get(storage.name()).sandKgps()
                               * InUnit.DAY.si(PlantTotals.YEAR_D)
-                              / totals.sandBulkKgM3())));
+                              / model.totals().sandBulkKgM3())));
       groups.put("Storage: " + storage.name(), figures);
     }
     List<Figure> pits = pitFigures();
@@ -229,7 +222,7 @@ public final class PlantAccounts {
         rest.map(states -> gradation(states.base())).orElse(List.of()),
         days.range(PlantMeanDay::capture),
         lowestBy,
-        days.range(m -> totals.limit(m.streams()).solved()),
+        days.range(m -> model.totals().limit(m.streams()).solved()),
         groups,
         storages,
         year.year(base),
@@ -293,7 +286,8 @@ public final class PlantAccounts {
     Range hauled = days.range(PlantMeanDay::hauledPerYearM3);
     Range cleaned =
         spec.accounting().sandReachingPlant().low() < 1
-            ? days.range(m -> m.sand().beforeThePlantKgps() * second / totals.sandBulkKgM3())
+            ? days.range(
+                m -> m.sand().beforeThePlantKgps() * second / model.totals().sandBulkKgM3())
             : Range.of(0);
     Range water = days.range(m -> m.water().freshPerDayM3() * PlantTotals.YEAR_D);
     Range joules = energy.perDayJ().map(j -> j * PlantTotals.YEAR_D);
@@ -309,7 +303,10 @@ public final class PlantAccounts {
     }
     try {
       return Remedy.least(
-          what, x -> streams(change.apply(x)).map(totals::capture).orElse(0.0), target, most);
+          what,
+          x -> streams(change.apply(x)).map(model.totals()::capture).orElse(0.0),
+          target,
+          most);
     } catch (UnsolvedException e) {
       return OptionalDouble.empty();
     }

@@ -10,7 +10,6 @@ import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.Sized;
 import sandslurry.assessment.plant.PlantResult.WaterSizing;
-import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.plant.PlantSpec.WaterSpec;
 import sandslurry.plant.Stream;
 
@@ -18,10 +17,9 @@ import sandslurry.plant.Stream;
  * How much purge, or how much fresh water, brings the sand recovery to its target.
  *
  * @param model the plant
- * @param totals its streams put together
  * @param books its accounts, which try the remedies
  */
-public record PlantRemedies(PlantModel model, PlantTotals totals, PlantAccounts books) {
+public record PlantRemedies(PlantModel model, PlantAccounts books) {
   /**
    * Purge and fresh water that bring the sand recovery to its target.
    *
@@ -58,13 +56,13 @@ public record PlantRemedies(PlantModel model, PlantTotals totals, PlantAccounts 
     if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
     }
-    LiquorLimit liquor = totals.limit(after.get());
+    LiquorLimit liquor = model.totals().limit(after.get());
     return Optional.of(
         new Sized(
             amount,
             liquor.sandCapture(),
             liquor.solved(),
-            totals.sum(after.get(), totals.surplus()).volumeM3ps(),
-            totals.sum(before.get(), totals.surplus()).volumeM3ps()));
+            model.totals().sum(after.get(), model.totals().surplus()).volumeM3ps(),
+            model.totals().sum(before.get(), model.totals().surplus()).volumeM3ps()));
   }
 }

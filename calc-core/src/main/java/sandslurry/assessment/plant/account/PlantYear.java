@@ -16,7 +16,6 @@ import sandslurry.assessment.plant.PlantModel.Liquors;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.MonthResult;
 import sandslurry.assessment.plant.PlantResult.Year;
-import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.YearSpec.MonthSpec;
 import sandslurry.plant.Stream;
@@ -32,13 +31,11 @@ import sandslurry.plant.unit.StorageUnit;
  */
 final class PlantYear {
   private final PlantModel model;
-  private final PlantTotals totals;
   private final PlantDay day;
   private final Map<Double, Map<ModeSpec, SteadyBalance>> balances = new HashMap<>();
 
-  PlantYear(PlantModel model, PlantTotals totals, PlantDay day, List<ModeResult> modes) {
+  PlantYear(PlantModel model, PlantDay day, List<ModeResult> modes) {
     this.model = model;
-    this.totals = totals;
     this.day = day;
     Map<ModeSpec, SteadyBalance> given = new LinkedHashMap<>();
     modes.forEach(mode -> given.put(mode.mode(), mode.balance().orElseThrow()));
@@ -85,7 +82,7 @@ final class PlantYear {
 
   private Optional<Map<String, Stream>> flows(MonthSpec month) {
     return Optional.ofNullable(balances.get(month.liquorK()))
-        .map(found -> day.byDay(totals, PlantDay.weighted(model, found)));
+        .map(found -> day.byDay(model.totals(), PlantDay.weighted(model, found)));
   }
 
   /** The year; empty where no months are given. */
@@ -99,9 +96,11 @@ final class PlantYear {
       results.add(
           new MonthResult(
               month,
-              flows.map(f -> OptionalDouble.of(totals.capture(f))).orElse(OptionalDouble.empty()),
               flows
-                  .map(f -> OptionalDouble.of(totals.limit(f).solved()))
+                  .map(f -> OptionalDouble.of(model.totals().capture(f)))
+                  .orElse(OptionalDouble.empty()),
+              flows
+                  .map(f -> OptionalDouble.of(model.totals().limit(f).solved()))
                   .orElse(OptionalDouble.empty())));
     }
     Map<String, StorageYear> storages = new LinkedHashMap<>();

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
-import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
@@ -234,7 +233,7 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
     }
     notes(day);
     double target = model.spec().targets().sandCapture();
-    double recovered = new PlantTotals(model).capture(day.meanFlows());
+    double recovered = model.totals().capture(day.meanFlows());
     boolean hoped =
         result.accounts().map(accounts -> accounts.capture().base() >= target).orElse(false);
     if (hoped && recovered < target) {

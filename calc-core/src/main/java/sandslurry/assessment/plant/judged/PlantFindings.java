@@ -72,7 +72,7 @@ public record PlantFindings(PlantModel model, PlantResult result, Findings findi
   }
 
   private double recovered(java.util.Map<String, sandslurry.plant.Stream> flows) {
-    return new PlantTotals(model).capture(flows);
+    return model.totals().capture(flows);
   }
 
   /** Why a network comes to no rest, and what mends it. */
