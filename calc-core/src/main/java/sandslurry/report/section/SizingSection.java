@@ -25,6 +25,10 @@ import sandslurry.units.UnitSystem;
 /** What a sizing found, as blocks. */
 public final class SizingSection {
   private static final int LONG = 200;
+
+  /** Results that differ by less are alike: a day by schedule repeats itself so nearly. */
+  private static final double LIKE = 1e-4;
+
   private static final String SETTLES =
       "Sand settles at the minimum flow rate; by size it is carried from";
 
@@ -108,10 +112,11 @@ public final class SizingSection {
                   + " not there to capture sand, and a plant without a steady state has no feed."));
     }
     Kind<?> kind = sizing.aim().kind();
+    List<UnitSizing.Row> rows = withoutLike(sizing.rows());
     List<Block> blocks = new ArrayList<>();
     blocks.add(
         Column.table(
-            sizing.rows(),
+            rows,
             List.of(
                 Column.text("dimension", UnitSizing.Row::dimension),
                 Column.text("feed", UnitSizing.Row::feed),
@@ -121,7 +126,7 @@ public final class SizingSection {
                 Column.text("what limits", row -> limits(row, units))),
             units));
     String wanted = sizing.aim().words() + " " + units.show(kind, sizing.wanted());
-    boolean several = sizing.rows().stream().map(UnitSizing.Row::feed).distinct().count() > 1;
+    boolean several = rows.stream().map(UnitSizing.Row::feed).distinct().count() > 1;
     for (UnitSizing.Row row : sizing.governing()) {
       blocks.add(
           new Block.Paragraph(
@@ -154,6 +159,22 @@ public final class SizingSection {
                   + " schedule, as the plant is now."));
     }
     return List.copyOf(blocks);
+  }
+
+  /** One row a dimension where each feed asks for the same: the plant is fed evenly. */
+  private static List<UnitSizing.Row> withoutLike(List<UnitSizing.Row> rows) {
+    Map<String, UnitSizing.Row> first = new LinkedHashMap<>();
+    rows.forEach(row -> first.putIfAbsent(row.dimension(), row));
+    boolean alike =
+        rows.stream()
+            .allMatch(
+                row -> {
+                  UnitSizing.Row one = first.get(row.dimension());
+                  return row.typed().equals(one.typed())
+                      && Math.abs(row.measured().value() - one.measured().value())
+                          <= LIKE * Math.abs(one.measured().value());
+                });
+    return alike ? List.copyOf(first.values()) : rows;
   }
 
   private static String size(UnitSizing.Row row) {
