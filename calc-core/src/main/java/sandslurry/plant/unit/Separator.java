@@ -105,7 +105,12 @@ public sealed interface Separator extends PlantUnit
     return new Built(this, c);
   }
 
-  /** Share of the time in which it sees its feed at a balance, as its split there took it. */
+  /**
+   * Share of the time in which it sees its feed at a balance, as its split there took it.
+   *
+   * @param balance the balance
+   * @return the share
+   */
   default double seen(SteadyBalance balance) {
     return Math.min(balance.duties().get(name()), place().runningShare());
   }
