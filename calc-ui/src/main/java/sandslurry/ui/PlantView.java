@@ -3,14 +3,12 @@ package sandslurry.ui;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.FlowLayout;
-import java.awt.Font;
 import java.util.Optional;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
-import javax.swing.JTextArea;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.report.block.TextView;
@@ -27,7 +25,7 @@ final class PlantView {
   private final CardLayout cards = new CardLayout();
   private final JPanel panel = new JPanel(cards);
   private final FlowDrawing drawing = new FlowDrawing();
-  private final JTextArea tables = new JTextArea();
+  private final TextPage tables = new TextPage("plant tables", "Tables of the plant");
   private final JLabel nothing = new JLabel("", JLabel.CENTER);
   private final JComboBox<String> modes = new JComboBox<>();
   private final JComboBox<String> zoom = new JComboBox<>(ZOOMS);
@@ -35,9 +33,6 @@ final class PlantView {
 
   PlantView() {
     Look.named(drawing, "plant drawing", "Drawing of the flows of the plant");
-    Look.named(tables, "plant tables", "Tables of the plant");
-    tables.setEditable(false);
-    tables.setFont(new Font(Font.MONOSPACED, Font.PLAIN, tables.getFont().getSize()));
     Look.named(modes, "plant drawing mode", "Mode drawn");
     Look.named(zoom, "plant drawing size", "Size of the drawing");
     modes.addActionListener(event -> draw());
@@ -51,7 +46,7 @@ final class PlantView {
     JPanel flows = new JPanel(new BorderLayout());
     flows.add(above, BorderLayout.NORTH);
     flows.add(new JScrollPane(drawing));
-    JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, flows, new JScrollPane(tables));
+    JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, flows, tables.component());
     split.setResizeWeight(0.55);
     panel.add(split, PLANT);
     panel.add(nothing, NOTHING);
@@ -74,8 +69,7 @@ final class PlantView {
     plant.get().modes().forEach(mode -> modes.addItem(mode.mode().name()));
     modes.setSelectedItem(plant.get().main().mode().name());
     draw();
-    tables.setText(new TextView(JudgeCommand.FORM_WIDTH).write(Chapters.plant(all)));
-    tables.setCaretPosition(0);
+    tables.show(width -> new TextView(width).write(Chapters.plant(all)));
     cards.show(panel, PLANT);
   }
 

@@ -33,6 +33,13 @@ final class ProfileDrawing {
   private static final int TICKS = 6;
   private static final int LONGEST_LINE = 17;
   private static final float SMALL = 10f;
+
+  /** Between a line and its name. */
+  private static final int GAP = 2;
+
+  /** Where along its line the name of a stream is tried. */
+  private static final double[] ALONG = {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9};
+
   private static final Color WATER = new Color(0x9DBBDD);
   private static final Color TIDE = new Color(0xD3E1F0);
   private static final Color ENOUGH = new Color(0x2C6E49);
@@ -42,6 +49,10 @@ final class ProfileDrawing {
   private final HydraulicProfile profile;
   private final UnitSystem units;
   private final Map<String, Integer> places = new LinkedHashMap<>();
+
+  /** Where no label may stand: units, and labels that stand already. */
+  private final List<Rectangle2D> taken = new ArrayList<>();
+
   private final double lowestM;
   private final double highestM;
 
@@ -87,9 +98,12 @@ final class ProfileDrawing {
         14);
     g.setFont(g.getFont().deriveFont(SMALL));
     scale(g);
+    taken.clear();
     profile.levels().units().forEach((name, levels) -> unit(g, name, levels));
     profile.lifts().forEach(lift -> lift(g, lift));
     profile.falls().forEach(fall -> fall(g, fall));
+    profile.falls().forEach(fall -> label(g, fall));
+    profile.lifts().forEach(lift -> label(g, lift));
   }
 
   private void scale(Graphics2D g) {
@@ -129,6 +143,7 @@ final class ProfileDrawing {
     g.setColor(Color.DARK_GRAY);
     g.setStroke(new BasicStroke(1));
     g.draw(box(left, top, levels.footM()));
+    taken.add(box(left, top, levels.footM()));
     FontMetrics metrics = g.getFontMetrics();
     float y = BOTTOM + 16;
     for (String line : lines(name)) {
@@ -188,28 +203,65 @@ final class ProfileDrawing {
     g.setColor(fall.enough() ? ENOUGH : SHORT);
     g.setStroke(new BasicStroke(2));
     g.draw(line);
-    label(g, fall.stream(), from, to, Math.max(fall.upstreamM(), fall.downstreamM()));
+  }
+
+  private void label(Graphics2D g, Fall fall) {
+    g.setColor(fall.enough() ? ENOUGH : SHORT);
+    double level = Math.max(fall.upstreamM(), fall.downstreamM());
+    double from = side(fall.from(), fall.to());
+    label(g, fall.stream(), from, level, side(fall.to(), fall.from()), level);
   }
 
   private void lift(Graphics2D g, Lift lift) {
     double from = side(lift.from(), lift.to());
     double to = side(lift.to(), lift.from());
-    double low = profile.levels().units().get(lift.from()).lowestM();
-    double high = profile.levels().units().get(lift.to()).highestM();
     g.setColor(PUMPED);
     g.setStroke(
         new BasicStroke(
             1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {5, 4}, 0));
-    g.draw(new Line2D.Double(from, y(low), to, y(high)));
-    label(g, lift.stream(), from, to, (low + high) / 2);
+    g.draw(new Line2D.Double(from, y(low(lift)), to, y(high(lift))));
   }
 
-  private void label(Graphics2D g, String stream, double from, double to, double levelM) {
+  private void label(Graphics2D g, Lift lift) {
+    g.setColor(PUMPED);
+    double from = side(lift.from(), lift.to());
+    label(g, lift.stream(), from, low(lift), side(lift.to(), lift.from()), high(lift));
+  }
+
+  private double low(Lift lift) {
+    return profile.levels().units().get(lift.from()).lowestM();
+  }
+
+  private double high(Lift lift) {
+    return profile.levels().units().get(lift.to()).highestM();
+  }
+
+  /** The name of a stream along its line, above or below it where nothing else stands. */
+  private void label(
+      Graphics2D g, String stream, double from, double fromM, double to, double toM) {
     String text = FlowDrawing.shown(stream);
-    double width = g.getFontMetrics().stringWidth(text);
-    g.drawString(
-        text,
-        (float) Math.max(2, Math.min((from + to) / 2 - width / 2, width() - width - 2)),
-        (float) y(levelM) - 4);
+    FontMetrics metrics = g.getFontMetrics();
+    double width = metrics.stringWidth(text);
+    List<Rectangle2D> tried = new ArrayList<>();
+    for (double along : ALONG) {
+      double middle = from + along * (to - from);
+      double left = Math.max(2, Math.min(middle - width / 2, width() - width - 2));
+      double line = y(fromM + along * (toM - fromM));
+      tried.add(
+          new Rectangle2D.Double(
+              left, line - GAP - metrics.getHeight(), width, metrics.getHeight()));
+      tried.add(new Rectangle2D.Double(left, line + GAP, width, metrics.getHeight()));
+    }
+    Rectangle2D place =
+        tried.stream()
+            .filter(one -> taken.stream().noneMatch(one::intersects))
+            .findFirst()
+            .orElse(tried.get(0));
+    taken.add(place);
+    Color colour = g.getColor();
+    g.setColor(Color.WHITE);
+    g.fill(place);
+    g.setColor(colour);
+    g.drawString(text, (float) place.getX(), (float) place.getY() + metrics.getAscent());
   }
 }

@@ -2,7 +2,6 @@ package sandslurry.ui;
 
 import java.awt.BorderLayout;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics;
 import java.beans.PropertyChangeEvent;
 import java.util.HashSet;
@@ -19,9 +18,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JLayer;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
-import javax.swing.JTextArea;
 import javax.swing.event.HyperlinkEvent;
 import javax.swing.plaf.LayerUI;
 import sandslurry.assessment.Assessment;
@@ -71,15 +68,10 @@ final class ResultsPanel {
   private final PlantView plant = new PlantView();
   private final SizeView size = new SizeView();
   private final HtmlView safety = new HtmlView("safety", "Safety cautions");
-  private final JTextArea report = new JTextArea();
+  private final TextPage report = new TextPage("report", "Report");
 
   ResultsPanel(FormModel model, Consumer<String> goToField) {
     this.model = model;
-    report.setEditable(false);
-    report.setFont(new Font(Font.MONOSPACED, Font.PLAIN, report.getFont().getSize()));
-    Look.named(report, "report", "Report");
-    JScrollPane reportScroll = new JScrollPane(report);
-    reportScroll.setBorder(null);
     findings
         .page()
         .addHyperlinkListener(
@@ -93,7 +85,7 @@ final class ResultsPanel {
     behind.setName("behind");
     behind.setBorder(BorderFactory.createEmptyBorder(0, 14, 6, 14));
     behind.setForeground(Look.NEEDED);
-    this.pages = pages(reportScroll);
+    this.pages = pages();
     tabs.addChangeListener(event -> fillOpenPage());
     JPanel above = new JPanel(new BorderLayout());
     above.add(banner.component(), BorderLayout.CENTER);
@@ -104,7 +96,7 @@ final class ResultsPanel {
     refresh();
   }
 
-  private List<Page> pages(JComponent reportPage) {
+  private List<Page> pages() {
     Predicate<DesignDocument> always = document -> true;
     Predicate<DesignDocument> line = document -> document.has("/lines/" + model.line() + "/route");
     return List.of(
@@ -151,9 +143,9 @@ final class ResultsPanel {
             (a, why) -> safety.show(a.map(FindingsPage::safety).orElse(FindingsPage.plain(why)))),
         new Page(
             "Report",
-            reportPage,
+            report.component(),
             always,
-            (a, why) -> showReport(a.map(ResultsPanel::text).orElse(why))));
+            (a, why) -> report.show(width -> a.map(all -> text(all, width)).orElse(why))));
   }
 
   /** A page with one chart; where an assessment has none, the page says why. */
@@ -221,11 +213,11 @@ final class ResultsPanel {
 
   /** The report as it is shown; nothing while there are no results. */
   Optional<String> reportText() {
-    return model.outcome().assessment().map(ResultsPanel::text);
+    return model.outcome().assessment().map(all -> text(all, JudgeCommand.FORM_WIDTH));
   }
 
-  static String text(Assessment assessment) {
-    return new TextView(JudgeCommand.FORM_WIDTH).write(DesignReport.everything(assessment));
+  private static String text(Assessment assessment, int width) {
+    return new TextView(width).write(DesignReport.everything(assessment));
   }
 
   private void refresh() {
@@ -277,13 +269,6 @@ final class ResultsPanel {
             showFindings(assessment, whyNot);
           }
         });
-  }
-
-  private void showReport(String text) {
-    if (!text.equals(report.getText())) {
-      report.setText(text);
-      report.setCaretPosition(0);
-    }
   }
 
   /** Dims the pages while they are those of the inputs before the last change. */

@@ -18,6 +18,7 @@ final class WindowDrawing {
   private static final int LEFT = 24;
   private static final int RIGHT = WIDTH - 24;
   private static final int AXIS = 40;
+  private static final int BETWEEN = 8;
   private static final Color GOOD = new Color(0xBFE3CC);
   private static final Color BAD = new Color(0xF3D2D0);
 
@@ -59,19 +60,35 @@ final class WindowDrawing {
       stretch.lowest().ifPresent(low -> limit(g, low, stretch.lowestText()));
       stretch.highest().ifPresent(high -> limit(g, high, stretch.highestText()));
     }
-    double free = LEFT;
     FontMetrics metrics = g.getFontMetrics();
-    for (Block.Window.Mark mark : window.judged()) {
-      String text = mark.word() + " " + mark.text();
-      double width = metrics.stringWidth(text);
-      // Labels that would touch move to the right; a line leads back to their mark.
-      double at = Math.max(free, Math.min(x(mark.flow()) - width / 2, RIGHT - width));
-      free = at + width + 8;
+    List<String> texts = window.judged().stream().map(m -> m.word() + " " + m.text()).toList();
+    double[] at = places(texts.stream().mapToDouble(metrics::stringWidth).toArray());
+    for (int i = 0; i < at.length; i++) {
+      double x = x(window.judged().get(i).flow());
       double y = AXIS + 30;
-      g.draw(new Line2D.Double(x(mark.flow()), AXIS, at + width / 2, y - 11));
-      g.fill(new Ellipse2D.Double(x(mark.flow()) - 3.5, AXIS - 3.5, 7, 7));
-      g.drawString(text, (float) at, (float) y);
+      g.draw(new Line2D.Double(x, AXIS, at[i] + metrics.stringWidth(texts.get(i)) / 2.0, y - 11));
+      g.fill(new Ellipse2D.Double(x - 3.5, AXIS - 3.5, 7, 7));
+      g.drawString(texts.get(i), (float) at[i], (float) y);
     }
+  }
+
+  /**
+   * Where the labels of the flow rates begin. Those that would touch move to the right, and back
+   * where there is no room; a line leads to their mark.
+   */
+  private double[] places(double[] widths) {
+    double[] at = new double[widths.length];
+    double free = LEFT;
+    for (int i = 0; i < at.length; i++) {
+      at[i] = Math.max(free, x(window.judged().get(i).flow()) - widths[i] / 2);
+      free = at[i] + widths[i] + BETWEEN;
+    }
+    double end = RIGHT;
+    for (int i = at.length - 1; i >= 0; i--) {
+      at[i] = Math.min(at[i], end - widths[i]);
+      end = at[i] - BETWEEN;
+    }
+    return at;
   }
 
   private void limit(Graphics2D g, double flow, String text) {
