@@ -11,7 +11,9 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -102,6 +104,16 @@ class ReportFileTest {
           .toList();
     }
 
+    /** What is printed twice at a place, as the head of a table that goes on once was. */
+    List<String> twice() {
+      Set<String> places = new HashSet<>();
+      return letters.stream()
+          .filter(letter -> !letter.getUnicode().isBlank())
+          .map(l -> l + String.format(Locale.ROOT, " %.2f %.2f", l.getXDirAdj(), l.getYDirAdj()))
+          .filter(place -> !places.add(place))
+          .toList();
+    }
+
     static String text(List<Sheet> sheets) {
       return sheets.stream().map(Sheet::text).collect(Collectors.joining());
     }
@@ -121,6 +133,7 @@ class ReportFileTest {
         assertThat(sheets.get(i).text()).contains(number + " of " + sheets.size());
         assertThat(sheets.get(i).lastLine()).as("last line of " + number).contains("Helvetica");
         assertThat(sheets.get(i).cut()).as(number).isEmpty();
+        assertThat(sheets.get(i).twice()).as(number).isEmpty();
       }
       assertThat(Sheet.text(sheets))
           .contains("Not known", "Inputs and assumptions", "Sources", "Words used here")
@@ -160,6 +173,7 @@ class ReportFileTest {
     try (PDDocument pages = Loader.loadPDF(file(document, DAY).pdf())) {
       List<Sheet> sheets = Sheet.of(pages);
       assertThat(sheets).flatExtracting(Sheet::cut).isEmpty();
+      assertThat(sheets).flatExtracting(Sheet::twice).isEmpty();
       assertThat(Sheet.text(sheets)).contains("39 run under");
     }
   }
