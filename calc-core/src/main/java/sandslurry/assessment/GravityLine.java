@@ -57,7 +57,7 @@ record GravityLine(Optional<GravityRun> run, StreamLine line, List<Finding> find
       Design design, GravitySpec spec, String stream, PlantModel model, CarriedStreams carried) {
     Findings findings = new Findings(design.units());
     GravityFindings writer =
-        new GravityFindings(GravityFindings.LINE + " of \"" + stream + "\"", findings);
+        new GravityFindings(GravityFindings.LINE + " \"" + stream + "\"", findings);
     List<Time> times = new ArrayList<>();
     for (CarriedStream time : carried.byGravity(stream)) {
       Optional<Design> there = time.in(design);

@@ -298,7 +298,7 @@ public final class Answer {
       }
     }
     if (!todo.isEmpty()) {
-      heading(cures.filter(this::worthSaying).isPresent() ? "Do also" : "Do");
+      heading(cures.filter(c -> !c.tried().isEmpty()).isPresent() ? "Do also" : "Do");
       blocks.add(Block.Items.numbered(todo.stream().limit(MOST_TO_DO).toList()));
     }
   }

@@ -57,7 +57,7 @@ final class DecidingFacts {
   static Optional<Deciding> governing(Assessment line) {
     DecidingFacts sand = new DecidingFacts(line);
     line.line().filter(result -> !result.states().isEmpty()).ifPresent(sand::velocity);
-    List<Deciding> all = own(line);
+    List<Deciding> all = own(line, true);
     return all.stream()
         .filter(fact -> fact.closeness() < 0)
         .findFirst()
@@ -67,9 +67,14 @@ final class DecidingFacts {
 
   /** Without those of several lines. */
   static List<Deciding> own(Assessment assessment) {
+    return own(assessment, false);
+  }
+
+  /** In brief for a row of many: of the duty point its flow rate alone. */
+  private static List<Deciding> own(Assessment assessment, boolean brief) {
     DecidingFacts all = new DecidingFacts(assessment);
     assessment.line().ifPresent(all::line);
-    assessment.pump().flatMap(PumpResult::governing).ifPresent(all::duty);
+    assessment.pump().flatMap(PumpResult::governing).ifPresent(duty -> all.duty(duty, brief));
     all.service(assessment.service());
     all.lane();
     assessment.plant().flatMap(PlantResult::profile).ifPresent(all::fall);
@@ -240,19 +245,20 @@ final class DecidingFacts {
                         "column breaks")));
   }
 
-  private void duty(PumpResult.Duty duty) {
+  private void duty(PumpResult.Duty duty, boolean brief) {
     FlowSpec flow = design.oneLine().flow();
     double there = duty.flowM3ps();
     double least = flow.minimumM3ps();
     double most = flow.maximumM3ps();
     String actual =
         show(Kind.FLOW, there)
-            + " at "
-            + units.show(Kind.HEAD, duty.headM())
-            + headByModels()
-            + ", "
-            + units.show(Kind.POWER, duty.shaftW())
-            + " at the shaft";
+            + (brief
+                ? ""
+                : " at "
+                    + head(duty.headM())
+                    + ", "
+                    + units.show(Kind.POWER, duty.shaftW())
+                    + " at the shaft");
     String range = units.number(Kind.FLOW, least) + " to " + show(Kind.FLOW, most);
     facts.add(
         there < least || there > most
@@ -260,14 +266,14 @@ final class DecidingFacts {
             : Deciding.said("duty point", actual, range, "within"));
   }
 
-  /** Between what the head at the duty point lies over the models of head loss. */
-  private String headByModels() {
+  /** The head at the duty point, with its range over the models of head loss. */
+  private String head(double headM) {
     return assessment
         .line()
         .flatMap(line -> line.at(FlowCase.DUTY))
         .map(state -> state.headByModels())
-        .map(head -> units.ends(Kind.HEAD, head.low(), head.high()))
-        .orElse("");
+        .map(range -> units.show(Kind.HEAD, headM, range.low(), range.high()))
+        .orElseGet(() -> units.show(Kind.HEAD, headM));
   }
 
   private void service(ServiceResult service) {
@@ -282,7 +288,7 @@ final class DecidingFacts {
 
   /** The worst of the states beside the flow rates that every line is judged at. */
   private void governing(StateResult state) {
-    if (state.point().isEmpty() || state.point().get().toPassMps().isEmpty()) {
+    if (state.point().isEmpty()) {
       return;
     }
     boolean one = assessment.line().stream().flatMap(l -> l.states().stream()).count() > 0;
@@ -294,10 +300,19 @@ final class DecidingFacts {
     if (listed || point.regime() == Regime.LAMINAR) {
       return;
     }
+    String what = "velocity in the state \"" + state.name() + "\"";
+    String actual = show(Kind.VELOCITY, point.velocityMps());
+    if (point.regime() == Regime.TRANSITIONAL && point.sandFraction() > 0) {
+      facts.add(Deciding.amiss(what, actual, "turbulent flow needed", "transitional"));
+      return;
+    }
+    if (point.toPassMps().isEmpty()) {
+      return;
+    }
     facts.add(
         Deciding.atLeast(
-            "velocity in the state \"" + state.name() + "\"",
-            show(Kind.VELOCITY, point.velocityMps()),
+            what,
+            actual,
             point.velocityMps(),
             show(Kind.VELOCITY, point.toPassMps().getAsDouble()) + " required",
             point.toPassMps().getAsDouble()));
@@ -443,7 +458,8 @@ final class DecidingFacts {
                           + show(Kind.PERCENT, last),
                       show(Kind.PERCENT, wanted) + " wanted",
                       OptionalDouble.of(Math.min(last, cautious) / wanted - 1),
-                      cycle.keeps(wanted) ? "met" : average >= wanted ? "uncertain" : "short"));
+                      cycle.keeps(wanted) ? "met" : average >= wanted ? "uncertain" : "short",
+                      ""));
             });
   }
 }

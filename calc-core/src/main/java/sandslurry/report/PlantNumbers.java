@@ -118,9 +118,9 @@ final class PlantNumbers {
     year.storages()
         .forEach(
             (name, course) ->
-                line.append(" Wettest for ")
+                line.append(' ')
                     .append(name)
-                    .append(": ")
+                    .append(": wettest month ")
                     .append(course.months().get(course.wettest()).name())
                     .append(filling(course))
                     .append('.'));

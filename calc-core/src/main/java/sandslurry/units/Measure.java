@@ -85,7 +85,8 @@ public final class Measure<Q extends Quantity<Q>> {
 
   /** Volume flow; SI cubic metre per second. */
   public static final Measure<VolumetricFlowRate> FLOW =
-      new Table<>("flow", Units.CUBIC_METRE.divide(Units.SECOND).asType(VolumetricFlowRate.class))
+      new Table<>(
+              "flow rate", Units.CUBIC_METRE.divide(Units.SECOND).asType(VolumetricFlowRate.class))
           .unit(1, "m3/s")
           .unit(1 / MINUTE_S, "m3/min")
           .unit(1 / HOUR_S, "m3/h", "m3/hr")

@@ -22,10 +22,12 @@ public final class ShownText {
   private static final Pattern BEFORE_UNIT =
       Pattern.compile("(?<=\\d) (?=(?:" + symbols(symbol -> true) + ")(?![A-Za-z0-9]))");
 
-  /** A unit at whose stroke a line might break. */
+  /** A unit at whose stroke a line might break, with its number and the mark that follows it. */
   private static final Pattern QUOTIENT =
       Pattern.compile(
-          "(?<![A-Za-z0-9])(?:" + symbols(symbol -> symbol.contains("/")) + ")(?![A-Za-z0-9])");
+          "(?:(?<![A-Za-z0-9])[0-9][0-9.]*\u00a0)?(?<![A-Za-z0-9])(?:"
+              + symbols(symbol -> symbol.contains("/"))
+              + "|[A-Za-z]{1,3}[23]?/(?:min|[a-z]))(?![A-Za-z0-9])[.,:;)]*");
 
   private static final char NO_BREAK = '\u00a0';
 
@@ -63,7 +65,8 @@ public final class ShownText {
   }
 
   /**
-   * Marks the units at whose stroke a line might break.
+   * Marks the units at whose stroke a line might break, each with its number and the mark that
+   * follows it.
    *
    * @param markup a text
    * @param before what to write before each

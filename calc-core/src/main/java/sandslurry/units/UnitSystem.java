@@ -160,9 +160,9 @@ public enum UnitSystem {
    * Writes a time of day in hours, with which both systems count it.
    *
    * @param seconds the time since midnight [s]
-   * @return for example {@code 13.5}
+   * @return for example {@code 13.5} or {@code 14}
    */
   public static String clock(double seconds) {
-    return String.format(Locale.ROOT, "%.1f", InUnit.HOUR.of(seconds));
+    return String.format(Locale.ROOT, "%.1f", InUnit.HOUR.of(seconds)).replaceFirst("\\.0$", "");
   }
 }

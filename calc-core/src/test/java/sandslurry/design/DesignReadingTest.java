@@ -70,7 +70,7 @@ class DesignReadingTest {
           /lines/0/mixture/volumeFraction    | NaN        | does not start with a number
           /lines/0/flow/design               | 0 gpm      | must be 0.7926 gal/min to 31700 gal/min
           /lines/0/flow/design               | -460 gpm   | must be 0.7926 gal/min to 31700 gal/min
-          /lines/0/flow/design               | 460 ft     | is a unit of length, but a flow is needed here
+          /lines/0/flow/design               | 460 ft     | is a unit of length, but a flow rate is needed here
           /lines/0/flow/design               | 4,60 gpm   | is not one number
           /lines/0/flow/design               | Infinity   | does not start with a number
           /lines/0/flow/design               | 1e999 gpm  | is too large to be a number
@@ -155,7 +155,7 @@ class DesignReadingTest {
           /lines/0/mixture                | is missing
           /lines/0/mixture/volumeFraction | is missing: give exactly one of "volumeFraction"
           /lines/0/flow                   | is missing
-          /lines/0/flow/design            | is missing: a flow is needed
+          /lines/0/flow/design            | is missing: a flow rate is needed
           /lines/0/route/runs             | a route needs one pipe run or more
           /lines/0/route/runs/0           | a route needs one pipe run or more
           /lines/0/route/runs/0/length    | is missing: a length is needed

@@ -184,7 +184,8 @@ final class Charts {
     Optional<LineState> at =
         assessment.line().filter(l -> state < l.states().size()).map(l -> l.states().get(state));
     Optional<RunState> found = at.filter(s -> run < s.runs().size()).map(s -> s.runs().get(run));
-    Optional<DepositionJudgement> judged = found.flatMap(RunState::deposition);
+    Optional<DepositionJudgement> judged =
+        found.filter(RunState::depositionApplies).flatMap(RunState::deposition);
     if (judged.isEmpty()) {
       return Optional.empty();
     }

@@ -64,7 +64,7 @@ final class DepositionView {
           everyState
               ? charts.states()
               : charts.deposition(run.getSelectedIndex(), flow.getSelectedIndex()),
-          "No sand is carried here, so there is no deposition velocity.");
+          "No sand is carried here, or the flow is laminar: there is no deposition velocity.");
     }
   }
 }

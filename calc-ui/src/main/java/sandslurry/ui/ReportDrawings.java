@@ -9,6 +9,7 @@ import org.jfree.chart.JFreeChart;
 import sandslurry.assessment.Assessment;
 import sandslurry.assessment.line.LineResult;
 import sandslurry.assessment.line.LineState;
+import sandslurry.assessment.line.RunState;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.report.block.Block;
 
@@ -70,11 +71,10 @@ record ReportDrawings(Assessment assessment) {
     for (int s = 0; s < line.get().states().size(); s++) {
       LineState state = line.get().states().get(s);
       for (int r = 0; r < state.runs().size(); r++) {
+        RunState run = state.runs().get(r);
         double left =
-            state
-                .runs()
-                .get(r)
-                .deposition()
+            run.deposition()
+                .filter(d -> run.depositionApplies())
                 .map(d -> d.velocityMps() / d.velocityToPassMps())
                 .orElse(Double.POSITIVE_INFINITY);
         if (left < least) {

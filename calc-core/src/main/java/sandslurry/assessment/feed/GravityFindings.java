@@ -26,7 +26,7 @@ public record GravityFindings(String element, Findings findings) implements Find
   public static final String PIPE = "gravity pipe";
 
   /** What a line by gravity is called, before the name of its stream. */
-  public static final String LINE = "line by gravity";
+  public static final String LINE = "gravity line";
 
   /**
    * Findings on one pipe or channel: whether it holds what comes, and what comes of its sand.

@@ -45,4 +45,13 @@ public record RunState(
     depositionModels = List.copyOf(depositionModels);
     headLossModels = List.copyOf(headLossModels);
   }
+
+  /**
+   * Whether the correlations of the deposition velocity apply, which are for turbulent flow.
+   *
+   * @return false without sand and in laminar flow
+   */
+  public boolean depositionApplies() {
+    return deposition.isPresent() && regime != Regime.LAMINAR;
+  }
 }

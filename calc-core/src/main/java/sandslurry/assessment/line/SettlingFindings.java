@@ -283,16 +283,21 @@ record SettlingFindings(
   private void notTurbulentCure(Found found, int index, SandCarriage carriage) {
     RunSpec run = warmths.asDesigned().route().runs().get(index);
     OptionalDouble flow = warmths.leastSafeFlowM3ps(run);
-    if (flow.isPresent()
-        && PipeRun.of(run).mean().velocityMps(flow.getAsDouble())
-            <= materials.design().criteria().wearVelocityMps()) {
+    boolean turbulent =
+        flow.isPresent()
+            && PipeRun.of(run).mean().velocityMps(flow.getAsDouble())
+                <= materials.design().criteria().wearVelocityMps();
+    if (turbulent) {
       found.with("safe", Kind.FLOW, flow.getAsDouble()).cure("run-turbulent");
     } else {
       found.cure("no-turbulent");
     }
+    boolean curve = materials.design().oneLine().dilution().isPresent();
     found.cure(
         materials.carrier().totalSolids().orElse(0) > 0,
-        materials.design().oneLine().dilution().isPresent() ? "dilute-by-curve" : "dilute");
+        turbulent
+            ? curve ? "or-dilute-by-curve" : "or-dilute"
+            : curve ? "dilute-by-curve" : "dilute");
     if (carriage.support() == SandCarriage.Support.SLIDING_BED) {
       found.cure("keep-sliding");
     } else if (carriage.support() == SandCarriage.Support.SLOW_TO_SETTLE) {

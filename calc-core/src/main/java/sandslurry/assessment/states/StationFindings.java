@@ -89,7 +89,6 @@ public record StationFindings(Design design, ServiceResult result, Findings find
             high ->
                 found
                     .with("high", Kind.FLOW, high.flowM3ps().getAsDouble())
-                    .with("highBy", units -> by(high))
                     .why(low.flowM3ps().isPresent() ? "derating" : "derating-stalls"),
             () -> found.why("derating-all-stall"));
     low.flowM3ps().ifPresent(flow -> found.with("low", Kind.FLOW, flow));

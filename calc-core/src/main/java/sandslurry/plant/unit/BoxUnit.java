@@ -180,17 +180,17 @@ public record BoxUnit(
       Figures figures =
           new Figures()
               .add("sand-free solids of the feed", Kind.PERCENT, feed.totalSolids())
-              .add("rising velocity", Kind.FALL, result.overflowVelocityMps())
-              .add("stay", Kind.TIME, result.residenceTimeS());
+              .add("overflow rate", Kind.FALL, result.overflowVelocityMps())
+              .add("detention time", Kind.TIME, result.residenceTimeS());
       double fed = feed.sandKgps() / share;
       if (fed > 0) {
         figures.band(
-            "share of its sand that it catches",
+            "capture of its sand",
             result.sands().stream().map(sand -> Math.min(1, sand.sandKgps() / fed)).toList());
       }
       figures
           .add("water in the sand", Kind.PERCENT, likely.moisture())
-          .add("matter in the sand that is not sand", Kind.PERCENT, likely.foreignMatter());
+          .add("dry matter other than sand in it", Kind.PERCENT, likely.foreignMatter());
       likely.screwLoad().ifPresent(load -> figures.add("load of the screw", Kind.PERCENT, load));
       return figures.add("rinse water", Kind.FLOW, result.rinseM3ps()).all();
     }

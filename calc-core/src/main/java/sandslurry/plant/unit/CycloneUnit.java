@@ -145,11 +145,11 @@ public record CycloneUnit(
         figures
             .add("cut size" + of, Kind.GRAIN, found.cutSizeM())
             .add("pressure drop" + of, Kind.PRESSURE, found.pressureDropPa())
-            .add("feed that leaves below" + of, Kind.PERCENT, found.underflowShare());
+            .add("feed to the underflow" + of, Kind.PERCENT, found.underflowShare());
       }
       return figures
           .add("sand in the underflow, by volume", Kind.PERCENT, own.underflowSand())
-          .add("it ropes from", Kind.PERCENT, own.ropingLimit())
+          .add("roping from", Kind.PERCENT, own.ropingLimit())
           .add("head of the feed pump", Kind.HEAD, own.headM())
           .add("hydraulic power", Kind.POWER, own.hydraulicPowerW())
           .all();

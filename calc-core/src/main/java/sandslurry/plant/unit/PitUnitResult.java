@@ -68,12 +68,12 @@ record PitUnitResult(
             figures
                 .add("speed of the mixer", Kind.FREQUENCY, found.speedRps())
                 .add(
-                    "speed over that which just suspends all sand", Kind.NUMBER, found.speedRatio())
+                    "ratio to the speed that just suspends all sand",
+                    Kind.NUMBER,
+                    found.speedRatio())
                 .add("power of the mixer", Kind.POWER, found.powerW())
                 .add(
-                    "stay in the pit",
-                    Kind.DAYS,
-                    Math.min(found.residenceTimeS(), LONGEST_STAY_S)));
+                    "detention time", Kind.DAYS, Math.min(found.residenceTimeS(), LONGEST_STAY_S)));
     boolean sand = feed().sandKgps() > 0;
     if (unit.isPool()) {
       figures.add(

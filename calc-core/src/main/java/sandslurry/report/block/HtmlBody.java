@@ -40,11 +40,11 @@ public final class HtmlBody {
   /** Stands for a break until the text around it is markup. */
   private static final String PART = "\u200b";
 
-  /** So many letters without a space are parted, or a long name takes the room of numbers. */
   /** What XML does not allow at all, half a letter too. */
   private static final Pattern NOT_IN_XML =
       Pattern.compile("[^\\t\\n\\r\\x20-\\uD7FF\\uE000-\\uFFFD\\x{10000}-\\x{10FFFF}]");
 
+  /** So many letters without a space are parted, or a long name takes the room of numbers. */
   private static final Pattern LONG_WORD = Pattern.compile("\\S{32}(?=\\S)");
 
   /** Marks with a colour of their own. */
@@ -279,9 +279,7 @@ public final class HtmlBody {
           String.join("", lines).length() > LONG_CARD ? " long" : "",
           escape(card.mark()),
           lines.get(0));
-      if (lines.size() > 1) {
-        put("</p><p class=\"more\">%s", String.join("<br/>", lines.subList(1, lines.size())));
-      }
+      lines.stream().skip(1).forEach(line -> put("<br/>%s", line));
       put("</p></div>\n");
       endKeep();
     }
@@ -348,7 +346,8 @@ public final class HtmlBody {
       }
       html.append("<table class=\"" + (small ? "short" : "long"));
       html.append(table.head().size() > 9 ? " wide" : "").append("\">");
-      if (table.head().stream().anyMatch(h -> !h.isEmpty())) {
+      boolean headed = table.head().stream().anyMatch(h -> !h.isEmpty());
+      if (headed) {
         html.append("<thead><tr>");
         for (int i = 0; i < (pairs ? 2 : 1); i++) {
           for (int column = 0; column < table.head().size(); column++) {
@@ -368,7 +367,10 @@ public final class HtmlBody {
         html.append("<tr>");
         for (int i = 0; i < row.size(); i++) {
           boolean name = i == 0 && table.head().size() <= FEW_COLUMNS;
-          cell(row.get(i), name ? SHORT_NAME : SHORT_CELL, isNumber(table, i, row.get(i)));
+          cell(
+              row.get(i),
+              name ? SHORT_NAME : SHORT_CELL,
+              headed && isNumbers(table, i % table.head().size()));
         }
         html.append("</tr>");
       }
@@ -377,13 +379,6 @@ public final class HtmlBody {
 
     private static int lines(List<String> row) {
       return 1 + row.stream().mapToInt(String::length).max().orElse(0) / LINE;
-    }
-
-    /** Of a table of pairs all values stand alike, of others each number to the right. */
-    private static boolean isNumber(Block.Table table, int column, String cell) {
-      return table.head().size() == 2
-          ? isNumbers(table, column % 2)
-          : isNumber(cell) || cell.equals("-") && isNumbers(table, column);
     }
 
     /** A number, with its range if it has one. */

@@ -30,7 +30,7 @@ record FeedSection(Page page) implements SectionWriter {
 
   /** The lines by gravity of a plant, by their streams. */
   void gravity(Map<String, GravityRun> lines) {
-    lines.forEach((stream, run) -> gravityRun(2, "Line by gravity of \"" + stream + "\"", run));
+    lines.forEach((stream, run) -> gravityRun(2, "Gravity line \"" + stream + "\"", run));
   }
 
   private void screw(Screw screw) {
@@ -55,14 +55,14 @@ record FeedSection(Page page) implements SectionWriter {
             + run.window()
                 .map(
                     window ->
-                        "With what flows at its gravest time it works from "
+                        "With the stream at its worst it works from "
                             + number(Kind.FLOW, window.carriesFromM3ps())
                             + " to "
                             + show(Kind.FLOW, window.holdsM3ps())
                             + ": below, sand settles or its margin is lost; above, it is over "
                             + show(Kind.PERCENT, GravityRun.DEEP)
                             + " full.")
-                .orElse("With what flows at its gravest time no flow rate works."));
+                .orElse("With the stream at its worst no flow rate works."));
     if (!run.hours().isEmpty()) {
       tableOf(
           run.hours(),

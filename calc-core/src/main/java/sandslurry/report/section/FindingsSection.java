@@ -23,6 +23,11 @@ import sandslurry.report.block.Told;
 record FindingsSection(Assessment assessment, Page page) implements SectionWriter {
   private static final String BETWEEN = "; ";
 
+  /** The most parts that share a finding and are named and told one by one. */
+  private static final int MOST = 8;
+
+  private static final int FEW = 3;
+
   private static final String ALL_LINES = "All lines";
 
   /** Between two sentences; "et al." ends none. */
@@ -115,7 +120,7 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
     for (List<Finding> alike : findings) {
       Told reasons = told(alike, Finding::why);
       lines.add((alike.get(0).what() + " " + String.join(" ", reasons.shared())).strip());
-      lines.addAll(reasons.own(BETWEEN));
+      lines.addAll(few(reasons.own(BETWEEN)));
       String cures = text(told(alike, Finding::cure)).strip();
       if (!cures.isEmpty()) {
         lines.add("Do: " + cures);
@@ -132,7 +137,23 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
   }
 
   private static String text(Told told) {
-    return String.join(" ", told.shared()) + " " + String.join(" ", told.own(BETWEEN));
+    return String.join(" ", told.shared()) + " " + String.join(" ", few(told.own(BETWEEN)));
+  }
+
+  private static String few(Set<String> names) {
+    return names.size() > MOST
+        ? names.iterator().next() + " and " + (names.size() - 1) + " more like it"
+        : String.join(BETWEEN, names);
+  }
+
+  /** Of many parts the first are told; the tables have them all. */
+  private static List<String> few(List<String> told) {
+    if (told.size() <= MOST) {
+      return told;
+    }
+    List<String> few = new ArrayList<>(told.subList(0, FEW));
+    few.add("In " + (told.size() - FEW) + " more it is alike: see the tables.");
+    return few;
   }
 
   /** The parts together. */
@@ -140,7 +161,7 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
     List<String> names = names(findings).stream().distinct().toList();
     return names.size() > 1 && Set.copyOf(names).equals(assessment.lines().keySet())
         ? ALL_LINES
-        : String.join(BETWEEN, names);
+        : few(new LinkedHashSet<>(names));
   }
 
   /** The part of each finding; its line alone where each line has one. */

@@ -209,7 +209,8 @@ record InputsSection(
               .map(e -> e.stream().filter(i -> i.label().equals(label)).findFirst())
               .toList();
       boolean all = values.stream().flatMap(Optional::stream).allMatch(TypedInput::assumed);
-      (all ? assumed : typed).add(label + ": " + values(values, all));
+      // A note ends with a full stop of its own.
+      (all ? assumed : typed).add(label + ": " + values(values, all).replaceFirst("\\.$", ""));
     }
     String first = String.join("; ", typed);
     return assumed.isEmpty()

@@ -2,13 +2,13 @@ package sandslurry.report.section;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sandslurry.assessment.Assessment;
@@ -55,8 +55,6 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
           Column.of("rise", Kind.LENGTH, run -> run.riseM()),
           Column.text("fittings", LineSection::fittings));
 
-  private static final int MOST_NAMES = 4;
-
   void write() {
     assessment.line().ifPresent(this::line);
     assessment.dilution().ifPresent(this::dilution);
@@ -65,7 +63,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
   private void line(LineResult line) {
     heading(1, "Line");
     List<RouteSpec.RunSpec> runs = assessment.design().oneLine().route().runs();
-    tableOf(runs, PIPES);
+    alikeOf(runs, PIPES);
     paragraph(
         "Friction is computed in the mean bore, deposition in the largest bore that the standard"
             + " allows, where the velocity is lowest."
@@ -78,18 +76,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
     }
     tableOf(line.states(), MaterialSection.FLOWS);
     velocities(line, runs);
-    // Runs with the same correlations and values share a table.
-    Map<Deposition, List<String>> alike = new LinkedHashMap<>();
-    for (int i = 0; i < runs.size(); i++) {
-      String name = runs.get(i).name();
-      deposition(line, i)
-          .ifPresent(one -> alike.computeIfAbsent(one, d -> new ArrayList<>()).add(name));
-    }
-    alike.forEach(
-        (one, names) -> {
-          heading(2, "Deposition velocity of " + names(names) + one.at());
-          one.blocks().forEach(this::add);
-        });
+    deposition(line, runs);
     headLoss(line, runs);
     gradeLine(line);
   }
@@ -104,17 +91,58 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
 
   private void velocities(LineResult line, List<RouteSpec.RunSpec> runs) {
     heading(2, "Actual velocity and deposition velocity");
-    tableOf(RunAt.all(line, runs), RunAt.COLUMNS);
+    alikeOf(RunAt.all(line, runs), RunAt.COLUMNS);
   }
 
-  private static String names(List<String> names) {
-    return names.size() > MOST_NAMES
-        ? names.get(0) + " and " + (names.size() - 1) + " runs like it"
-        : String.join(", ", names);
-  }
+  /**
+   * The correlations on a run.
+   *
+   * @param at where they are compared: at its closest flow rate
+   * @param blocks their values
+   */
+  private record Compared(String at, List<Block> blocks) {}
 
-  /** The correlations on a run, and where they are compared: at its closest flow rate. */
-  private record Deposition(String at, List<Block> blocks) {}
+  /**
+   * What comes of the correlations on a run.
+   *
+   * @param compared their values, which do not depend on the slope
+   * @param velocity the deposition velocity of this run; empty where they do not apply
+   */
+  private record Deposition(Compared compared, String velocity) {}
+
+  /** Runs with the same values share a table; below it stands what comes of them in each. */
+  private void deposition(LineResult line, List<RunSpec> runs) {
+    Map<Compared, Map<String, List<String>>> alike = new LinkedHashMap<>();
+    for (int i = 0; i < runs.size(); i++) {
+      String name = runs.get(i).name();
+      deposition(line, i)
+          .ifPresent(
+              one ->
+                  alike
+                      .computeIfAbsent(one.compared(), c -> new LinkedHashMap<>())
+                      .computeIfAbsent(one.velocity(), v -> new ArrayList<>())
+                      .add(name));
+    }
+    alike.forEach(
+        (compared, velocities) -> {
+          List<String> names = velocities.values().stream().flatMap(List::stream).toList();
+          heading(2, "Deposition velocity of " + SectionWriter.few(names) + compared.at());
+          compared.blocks().forEach(this::add);
+          velocities.forEach(
+              (velocity, those) -> {
+                if (!velocity.isEmpty()) {
+                  paragraph("In " + SectionWriter.few(those) + velocity);
+                }
+              });
+        });
+    if (alike.values().stream().anyMatch(each -> !each.keySet().equals(Set.of("")))) {
+      paragraph(
+          "The rule takes one of the governing correlations and holds that of coarse grains at its"
+              + " peak, so it can lie above the table (--working has the steps). Each size counts"
+              + " with the concentration of the coarser sand. The table is for a level pipe, and"
+              + " leaves no formula out for its range.");
+    }
+  }
 
   /** The correlations beside each other, at the flow rate that is closest to settling. */
   private Optional<Deposition> deposition(LineResult line, int index) {
@@ -141,11 +169,15 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
             + " flow rate, "
             + show(Kind.VELOCITY, judged.velocityMps());
     LineSection part = new LineSection(assessment, all, new Page(units()));
-    part.correlations(worst.get().runs().get(index), judged);
-    return Optional.of(new Deposition(at, part.page().blocks()));
+    RunState run = worst.get().runs().get(index);
+    part.correlations(run);
+    return Optional.of(
+        new Deposition(
+            new Compared(at, part.page().blocks()),
+            run.depositionApplies() ? velocity(judged) : ""));
   }
 
-  private void correlations(RunState run, DepositionJudgement judged) {
+  private void correlations(RunState run) {
     Regime regime = run.regime();
     if (regime == Regime.LAMINAR) {
       paragraph(
@@ -163,7 +195,6 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
           "The flow is not surely turbulent here, and these correlations are for turbulent flow."
               + " Below their value sand settles all the more. Above it they cannot give a pass.");
     }
-    depositionVelocity(judged, run.depositionModels());
   }
 
   private void depositionModels(List<Entry> entries) {
@@ -182,7 +213,8 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
             Column.text("role", entry -> entry.role().name().toLowerCase(Locale.ROOT)),
             Column.text(
                 "onset of",
-                entry -> entry.model().limit().words().replaceFirst("^onset of (a )?", "")),
+                entry ->
+                    entry.model().limit().words().replaceFirst("^(onset of (a )?|.* to )", "")),
             Column.text("published range", entry -> outside(entry, used))));
     if (!used.isEmpty()) {
       paragraph(
@@ -227,53 +259,54 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
                 .collect(Collectors.joining("; "));
   }
 
-  private void depositionVelocity(DepositionJudgement judged, List<Entry> entries) {
-    Criteria criteria = assessment.design().criteria();
-    paragraph(
-        "The deposition velocity here is "
-            + show(Kind.VELOCITY, judged.limitMps())
-            + (judged.lifting()
-                ? ", at which the coarse grains are just lifted"
-                : ", by "
-                    + judged.limiting().model().about().nameWithCaveat()
-                    + " for grains of "
-                    + show(Kind.GRAIN, judged.limiting().sizeM()))
-            + (judged.slopeMps() > 0
-                ? ", with " + show(Kind.VELOCITY, judged.slopeMps()) + " for the upward slope"
-                : "")
-            + ", at "
-            + show(Kind.PERCENT, judged.highestFraction())
-            + " sand, the most that comes through."
-            + spread(entries));
-    paragraph(
-        "A rule takes one of the governing correlations, and holds that of coarse grains at the"
-            + " peak of its correlation: it can lie above the table (--working has the steps). Each"
-            + " size counts with the concentration of the coarser sand. Values in the table are for"
-            + " a level pipe. No formula is left out for use outside its range. The required"
-            + " velocity is the greatest of three: the deposition velocity at the usual sand and "
-            + show(Kind.PERCENT, criteria.marginFraction())
-            + " more, that at the most sand and "
-            + show(Kind.PERCENT, DepositionRule.marginAtMostSand(criteria.marginFraction()))
-            + " more, and the latter and "
-            + show(Kind.VELOCITY, criteria.marginVelocityMps())
-            + " more. What the worst slug of sand needs with its margin is enough. The margins are"
-            + " wider for a thick liquid or a wide bore.");
+  private String velocity(DepositionJudgement judged) {
+    return " the deposition velocity is "
+        + show(Kind.VELOCITY, judged.limitMps())
+        + (judged.lifting()
+            ? ", at which the coarse grains are just lifted"
+            : ", by "
+                + judged.limiting().model().about().nameWithCaveat()
+                + " for grains of "
+                + show(Kind.GRAIN, judged.limiting().sizeM()))
+        + (judged.slopeMps() > 0
+            ? ", with " + show(Kind.VELOCITY, judged.slopeMps()) + " for the upward slope"
+            : "")
+        + ", at "
+        + show(Kind.PERCENT, judged.highestFraction())
+        + " sand, the most that comes through."
+        + required(judged);
   }
 
-  /** The range over the correlations that govern. */
-  private String spread(List<Entry> entries) {
-    DoubleSummaryStatistics values =
-        entries.stream()
-            .filter(entry -> entry.role() == DepositionVelocities.Role.GOVERNING)
-            .mapToDouble(Entry::valueMps)
-            .summaryStatistics();
-    return values.getCount() < 2
-        ? ""
-        : " The governing correlations give "
-            + number(Kind.VELOCITY, values.getMin())
-            + " to "
-            + show(Kind.VELOCITY, values.getMax())
-            + ".";
+  /** What the margins are added to, so that the required velocity can be had by hand. */
+  private String required(DepositionJudgement judged) {
+    Criteria criteria = assessment.design().criteria();
+    String least = show(Kind.VELOCITY, criteria.marginVelocityMps());
+    String most =
+        show(
+            Kind.PERCENT,
+            DepositionRule.marginAtMostSand(criteria.marginFraction()) + judged.widening());
+    return " The required velocity is the greatest of three: "
+        + show(Kind.VELOCITY, judged.usualMps())
+        + " at the usual sand and "
+        + show(Kind.PERCENT, criteria.marginFraction() + judged.widening())
+        + " more; "
+        + show(Kind.VELOCITY, judged.limitMps())
+        + " and "
+        + most
+        + " more; the same and "
+        + least
+        + " more. It need not exceed that of a slug of sand: "
+        + show(Kind.VELOCITY, judged.slugMps())
+        + " and the greater of "
+        + most
+        + " and "
+        + least
+        + "."
+        + (judged.widening() > 0
+            ? " The shares are "
+                + show(Kind.PERCENT, judged.widening())
+                + " wider for the thick liquid or wide bore."
+            : "");
   }
 
   private void headLoss(LineResult line, List<RouteSpec.RunSpec> runs) {
@@ -293,15 +326,19 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
     }
     columns.add(Column.of("friction", Kind.PRESSURE, one -> one.run().friction().pa()));
     columns.add(Column.of("fittings", Kind.PRESSURE, one -> one.run().friction().fittingsPa()));
-    columns.add(
-        Column.text("remark", one -> one.run().overBed() ? "over a bed: not for design" : ""));
-    tableOf(RunAt.all(line, runs), columns);
+    boolean overBed =
+        line.states().stream().flatMap(s -> s.runs().stream()).anyMatch(RunState::overBed);
+    if (overBed) {
+      columns.add(Column.text("remark", one -> one.run().overBed() ? "over a bed" : ""));
+    }
+    alikeOf(RunAt.all(line, runs), columns);
     paragraph(
         "Gradients are in metres of liquid per metre of pipe (feet per foot). The first model"
             + models.get(0).model().citation().caveat().map(c -> " (" + c + ")").orElse("")
             + " decides and the others bracket it: such models differ by 25 % and more. A star"
             + " marks a model outside its published range. Below the deposition velocity a model of"
             + " moving sand means little."
+            + (overBed ? " A head loss over a bed is not for design." : "")
             + " The total dynamic head has its range over all of them."
             + (line.states().stream()
                     .flatMap(s -> s.runs().stream())
@@ -355,7 +392,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
         rows.get(i).add(number(Kind.LENGTH, point.gradeLineM()));
       }
     }
-    table(head, rows);
+    alike(head, rows);
   }
 
   private void dilution(DilutionCurve curve) {

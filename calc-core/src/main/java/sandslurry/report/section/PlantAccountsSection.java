@@ -306,7 +306,7 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
                             + rest.passes()
                             + " times until the bedding no longer changed. The bedding must turn"
                             + " over about "
-                            + number(Kind.NUMBER, rest.turnsToRest())
+                            + Math.round(rest.turnsToRest())
                             + " times for that, which can take years.")
                 .orElse(""));
   }

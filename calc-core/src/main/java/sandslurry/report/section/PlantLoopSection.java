@@ -59,7 +59,7 @@ record PlantLoopSection(PlantResult result, Page page) implements SectionWriter 
       tableOf(
           result.recycling(),
           List.of(
-              Column.of("recycle pumps at", Kind.NUMBER, Recycling::factor),
+              Column.of("recycle pumps at, of their flow rate", Kind.PERCENT, Recycling::factor),
               Column.text(
                   head("recycled", Kind.FLOW),
                   one -> one.liquor().map(l -> number(Kind.FLOW, one.recycledM3ps())).orElse("-")),

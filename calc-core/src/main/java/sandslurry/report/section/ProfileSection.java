@@ -1,5 +1,6 @@
 package sandslurry.report.section;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -54,25 +55,28 @@ record ProfileSection(HydraulicProfile profile, Page page) implements SectionWri
   }
 
   private void levels(HydraulicProfile profile) {
-    tableOf(
-        List.copyOf(profile.levels().units().entrySet()),
-        List.of(
-            Column.text("unit", Map.Entry::getKey),
-            Column.maybe("floor", Kind.LENGTH, unit -> unit.getValue().floorM()),
-            level("lowest water", Levels::lowestM),
-            level("highest water", Levels::highestM),
-            level("overflow", Levels::overflowM),
-            Column.maybe(
-                "must stand higher by",
-                Kind.LENGTH,
-                unit -> {
-                  Double rise = profile.risesM().get(unit.getKey());
-                  return rise == null ? OptionalDouble.empty() : OptionalDouble.of(rise);
-                }),
-            Column.of(
-                "floor above the yard then",
-                Kind.LENGTH,
-                unit -> profile.platformM(unit.getKey()))));
+    List<Column<Map.Entry<String, Levels>>> columns =
+        new ArrayList<>(
+            List.of(
+                Column.text("unit", Map.Entry::getKey),
+                Column.maybe("floor", Kind.LENGTH, unit -> unit.getValue().floorM()),
+                level("lowest water", Levels::lowestM),
+                level("highest water", Levels::highestM),
+                level("overflow", Levels::overflowM)));
+    if (!profile.risesM().isEmpty()) {
+      columns.add(
+          Column.maybe(
+              "to be raised by",
+              Kind.LENGTH,
+              unit -> {
+                Double rise = profile.risesM().get(unit.getKey());
+                return rise == null ? OptionalDouble.empty() : OptionalDouble.of(rise);
+              }));
+      columns.add(
+          Column.of(
+              "floor above the yard then", Kind.LENGTH, unit -> profile.platformM(unit.getKey())));
+    }
+    tableOf(List.copyOf(profile.levels().units().entrySet()), columns);
     paragraph("Levels are above the datum of the plant.");
   }
 
@@ -85,13 +89,16 @@ record ProfileSection(HydraulicProfile profile, Page page) implements SectionWri
     if (lifts.isEmpty()) {
       return;
     }
-    tableOf(
-        lifts,
-        List.of(
-            Column.text("pumped stream", Lift::stream),
-            Column.text("way", lift -> lift.from() + " to " + lift.to()),
-            Column.of("least static head", Kind.LENGTH, Lift::leastM),
-            Column.of("greatest static head", Kind.LENGTH, Lift::mostM),
-            Column.maybe("static head of its line", Kind.LENGTH, Lift::ofLineM)));
+    List<Column<Lift>> columns =
+        new ArrayList<>(
+            List.of(
+                Column.text("pumped stream", Lift::stream),
+                Column.text("way", lift -> lift.from() + " to " + lift.to()),
+                Column.of("least static head", Kind.LENGTH, Lift::leastM),
+                Column.of("greatest static head", Kind.LENGTH, Lift::mostM)));
+    if (lifts.stream().anyMatch(lift -> lift.ofLineM().isPresent())) {
+      columns.add(Column.maybe("static head of its line", Kind.LENGTH, Lift::ofLineM));
+    }
+    tableOf(lifts, columns);
   }
 }

@@ -1,7 +1,10 @@
 package sandslurry.report.section;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
@@ -10,6 +13,9 @@ import sandslurry.units.UnitSystem;
 
 /** What every chapter of the report needs: its blocks, and numbers in the units of the design. */
 interface SectionWriter {
+  /** Of more names that share a row only the first is shown. */
+  int MOST_NAMES = 4;
+
   /** What takes the blocks. */
   Page page();
 
@@ -33,6 +39,37 @@ interface SectionWriter {
   /** A table of several things, a row each. */
   default <T> void tableOf(List<T> things, List<Column<T>> columns) {
     add(Column.table(things, columns, units()));
+  }
+
+  /**
+   * A table of several things that begins with their names: those that show the same share a row.
+   */
+  default <T> void alikeOf(List<T> things, List<Column<T>> columns) {
+    Block.Table all = Column.table(things, columns, units());
+    alike(all.head(), all.rows());
+  }
+
+  /** Rows that begin with a name: those that are the same but for it share a row. */
+  default void alike(List<String> head, List<List<String>> rows) {
+    Map<List<String>, List<String>> names = new LinkedHashMap<>();
+    for (List<String> row : rows) {
+      names.computeIfAbsent(row.subList(1, row.size()), r -> new ArrayList<>()).add(row.get(0));
+    }
+    List<List<String>> shown = new ArrayList<>();
+    names.forEach(
+        (cells, those) -> {
+          List<String> row = new ArrayList<>(List.of(few(those)));
+          row.addAll(cells);
+          shown.add(row);
+        });
+    table(head, shown);
+  }
+
+  /** Names beside each other; of many the first. */
+  static String few(List<String> names) {
+    return names.size() > MOST_NAMES
+        ? names.get(0) + " and " + (names.size() - 1) + " more like it"
+        : String.join(", ", names);
   }
 
   /** A table of what is known of one thing, a row each. */

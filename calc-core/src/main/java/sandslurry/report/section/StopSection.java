@@ -41,7 +41,7 @@ record StopSection(StopResult stop, boolean driven, Page page) implements Sectio
 
   void write() {
     heading(1, "Stop and restart");
-    tableOf(
+    alikeOf(
         stop.runs(),
         List.of(
             Column.text("run", StoppedRun::run),

@@ -29,7 +29,7 @@ record SurgeSection(List<SurgeResult> surges, Page page) implements SectionWrite
       return;
     }
     heading(1, "Water hammer");
-    tableOf(surges, RUNS);
+    alikeOf(surges, RUNS);
     paragraph(
         "By Joukowsky, for a stop faster than the wave returns, in liquid without gas, with the"
             + " short-term modulus of the pipe. It bounds the rise from a closing valve or a plug."

@@ -10,6 +10,7 @@ import sandslurry.correlation.Estimate;
  * @param velocityMps the velocity judged [m/s]
  * @param limiting the correlation and the grain size that set the limit, for a level pipe
  * @param highestFraction volume fraction of all sand that the limit is for
+ * @param usualMps deposition velocity at the usual concentration, on this slope [m/s]
  * @param limitMps deposition velocity on this slope at the highest concentration [m/s]
  * @param slopeMps what the upward slope adds to that of a level pipe [m/s]
  * @param riserMps least velocity that lifts the coarse grains along a rising pipe [m/s]
@@ -29,6 +30,7 @@ public record DepositionJudgement(
     double velocityMps,
     Entry limiting,
     double highestFraction,
+    double usualMps,
     double limitMps,
     double slopeMps,
     double riserMps,
@@ -82,6 +84,7 @@ public record DepositionJudgement(
         otherMps,
         limiting,
         highestFraction,
+        usualMps,
         limitMps,
         slopeMps,
         riserMps,

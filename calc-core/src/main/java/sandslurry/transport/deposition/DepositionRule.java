@@ -323,6 +323,7 @@ public record DepositionRule(
         velocityMps,
         high,
         load.highestFraction(),
+        slope.steep(usualOnSlope, riser),
         limit,
         highOnSlope - high.valueMps(),
         riser,
