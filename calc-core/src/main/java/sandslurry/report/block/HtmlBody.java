@@ -344,6 +344,8 @@ public final class HtmlBody {
         // The heading stays with the first rows by its own rule; the table goes on over pages.
         endKeep();
       }
+      // A table may leave its head alone at the end of a page; this asks for room for some rows.
+      html.append(small ? "" : "<div class=\"room-for-rows\"></div>");
       html.append("<table class=\"" + (small ? "short" : "long"));
       html.append(table.head().size() > 9 ? " wide" : "").append("\">");
       boolean headed = table.head().stream().anyMatch(h -> !h.isEmpty());
@@ -374,7 +376,7 @@ public final class HtmlBody {
         }
         html.append("</tr>");
       }
-      html.append("</tbody></table>\n");
+      html.append("</tbody></table>").append('\n');
     }
 
     private static int lines(List<String> row) {
