@@ -47,7 +47,7 @@ class ExamplesTest {
           line-slows-down.json          | CAUTION | OBSERVED | line            | more pressure than it does clean
           thick-liquor-rotodynamic.json | FAIL    | PUMP     | operating window | No flow rate works
           retrofit-undersized-line.json | CAUTION | PUMP     | pump            | another flow rate than the design flow rate
-          winter-line.json              | CAUTION | STATES   | thickest liquor, most sand, most derated | turbulence does not carry it
+          winter-line.json              | CAUTION | STATES   | thickest liquor, most sand, most derated | turbulence does not carry the sand
           long-flat-run-power-cut.json  | CAUTION | PUMP     | pump            | more than one stable duty point
           piston-pump-cylinders.json    | PASS    | PLUGGING | Under the alley | Carried by the yield stress
           hostile-gradation.json        | CAUTION | PLUGGING | Line to the lane | can lock across it
