@@ -139,8 +139,8 @@ class GravityLineTest {
     assertThat(run.hours())
         .extracting(hour -> hour.when())
         .anyMatch(when -> when.startsWith("in the mode"))
-        .anyMatch(when -> when.startsWith("when least flows"))
-        .anyMatch(when -> when.startsWith("when most flows"));
+        .anyMatch(when -> when.startsWith("at the minimum flow rate with sand"))
+        .anyMatch(when -> when.startsWith("at the maximum flow rate"));
     assertThat(assessment.findings())
         .filteredOn(f -> f.id().equals("profile.fall"))
         .extracting(f -> f.element())

@@ -71,7 +71,7 @@ public final class CarriedStreams {
               name, time.when(), time.lastsS(), time.streams().map(streams -> streams.get(name))));
     }
     if (days.containsKey(name)) {
-      all.add(moment(name, "at its most sand", days.get(name).sandiest()));
+      all.add(moment(name, "at the sandiest moment", days.get(name).sandiest()));
     }
     return all;
   }
@@ -89,8 +89,8 @@ public final class CarriedStreams {
       // The mean of what comes in batches never flows.
       double least = days.get(name).least().volumeM3ps() * (1 - 1e-6);
       all.removeIf(time -> time.stream().isPresent() && time.flowM3ps() < least);
-      all.add(moment(name, "at its minimum flow rate with sand", days.get(name).least()));
-      all.add(moment(name, "at its maximum flow rate", days.get(name).greatest()));
+      all.add(moment(name, "at the minimum flow rate with sand", days.get(name).least()));
+      all.add(moment(name, "at the maximum flow rate", days.get(name).greatest()));
     }
     return all;
   }
