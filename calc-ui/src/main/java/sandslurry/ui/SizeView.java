@@ -42,7 +42,7 @@ final class SizeView {
   private static final String HOW =
       "Lays the line in every standard pipe, evaluates each as a whole and ranks those in which"
           + " nothing fails. Runs without pipe and bore are sized; when every run has one, all that"
-          + " lie in a standard pipe.";
+          + " lie in a standard pipe; when none does, all runs.";
 
   private static final String NONE_AT_THESE =
       "With \"Flow rates of each pipe's own\" it shows from which flow rate each pipe would carry"
