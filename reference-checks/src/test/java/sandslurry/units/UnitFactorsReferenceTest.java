@@ -33,15 +33,15 @@ class UnitFactorsReferenceTest {
       speed             | ft/min     | 0.00508                 | 5.08E-03
       speed             | in/min     | 0.00042333333333333333  | -
       speed             | gal/d/ft2  | 4.7159529320987654e-7   | -
-      flow              | m3/min     | 0.016666666666666667    | -
-      flow              | m3/h       | 0.00027777777777777778  | -
-      flow              | m3/d       | 1.1574074074074074e-5   | -
-      flow              | L/min      | 1.6666666666666667e-5   | -
-      flow              | gal/min    | 6.30901964e-5           | 6.309020E-05
-      flow              | gal/h      | 1.0515032733333333e-6   | -
-      flow              | gal/d      | 4.3812636388888889e-8   | 4.381264E-08
-      flow              | ft3/s      | 0.028316846592          | 2.831685E-02
-      flow              | ft3/min    | 0.0004719474432         | 4.719474E-04
+      flow rate         | m3/min     | 0.016666666666666667    | -
+      flow rate         | m3/h       | 0.00027777777777777778  | -
+      flow rate         | m3/d       | 1.1574074074074074e-5   | -
+      flow rate         | L/min      | 1.6666666666666667e-5   | -
+      flow rate         | gal/min    | 6.30901964e-5           | 6.309020E-05
+      flow rate         | gal/h      | 1.0515032733333333e-6   | -
+      flow rate         | gal/d      | 4.3812636388888889e-8   | 4.381264E-08
+      flow rate         | ft3/s      | 0.028316846592          | 2.831685E-02
+      flow rate         | ft3/min    | 0.0004719474432         | 4.719474E-04
       mass flow         | kg/min     | 0.016666666666666667    | -
       mass flow         | kg/h       | 0.00027777777777777778  | -
       mass flow         | kg/d       | 1.1574074074074074e-5   | -
@@ -102,7 +102,7 @@ class UnitFactorsReferenceTest {
     "length, um, 1e-6",
     "length, cm, 1e-2",
     "length, km, 1e3",
-    "flow, L/s, 1e-3",
+    "flow rate, L/s, 1e-3",
     "mass, g, 1e-3",
     "mass, t, 1e3",
     "volume, L, 1e-3",
