@@ -15,7 +15,6 @@ import org.openjdk.jmh.annotations.Warmup;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.materials.Materials;
 import sandslurry.correlation.Estimate;
-import sandslurry.design.Design;
 import sandslurry.library.Amounts;
 import sandslurry.library.Line;
 import sandslurry.library.Mixture;
@@ -47,7 +46,6 @@ public class CorrelationBenchmark {
       SettlingVelocities.FAMILY.find("haider-levenspiel-1989").orElseThrow();
   private final DepositionVelocityModel wilson =
       DepositionVelocities.FAMILY.find("wilson-bounded").orElseThrow();
-  private final Design design;
   private final Materials materials;
   private final Slurry slurry;
   private final Line line;
@@ -56,11 +54,10 @@ public class CorrelationBenchmark {
 
   public CorrelationBenchmark() {
     try {
-      design = Inputs.design(Inputs.example("parlor-line"));
+      materials = Materials.of(Inputs.design(Inputs.example("parlor-line")));
     } catch (Exception e) {
       throw new IllegalStateException(e);
     }
-    materials = Materials.of(design);
     slurry = materials.slurry(water, materials.sandFraction(flowM3ps));
     line =
         Line.of(Line.pipe("ASTM D1785", "4 in", "Sch 40"))
@@ -91,7 +88,7 @@ public class CorrelationBenchmark {
 
   @Benchmark
   public double oneRunKernel() {
-    LineModel model = new LineModel(design, materials);
+    LineModel model = new LineModel(materials);
     return model
         .runs(flowM3ps, materials.sandFraction(flowM3ps))
         .get(0)
