@@ -119,9 +119,7 @@ record CarriedFindings(Design design, MixtureSpec.OfStream mixture, Findings fin
       List<Stream> streams, ToDoubleFunction<Stream> share, UnitSystem units) {
     double least = streams.stream().mapToDouble(share).min().orElseThrow();
     double most = streams.stream().mapToDouble(share).max().orElseThrow();
-    String high = units.show(Kind.PERCENT, most);
-    String low = units.number(Kind.PERCENT, least);
-    return high.startsWith(low + " ") ? high : low + " to " + high;
+    return units.showSpan(Kind.PERCENT, least, most);
   }
 
   /** No part of the line may look better than it is because another time is shown. */

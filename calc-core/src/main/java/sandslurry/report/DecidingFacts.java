@@ -259,7 +259,7 @@ final class DecidingFacts {
                     + ", "
                     + units.show(Kind.POWER, duty.shaftW())
                     + " at the shaft");
-    String range = units.number(Kind.FLOW, least) + " to " + show(Kind.FLOW, most);
+    String range = units.showSpan(Kind.FLOW, least, most);
     facts.add(
         there < least || there > most
             ? Deciding.amiss("duty point", actual, range, there < least ? "below" : "above")
@@ -380,9 +380,7 @@ final class DecidingFacts {
     OptionalDouble most = stop.mostPa();
     String range =
         most.isPresent()
-            ? units.number(Kind.PRESSURE, stop.leastPa())
-                + " to "
-                + show(Kind.PRESSURE, most.getAsDouble())
+            ? units.showSpan(Kind.PRESSURE, stop.leastPa(), most.getAsDouble())
             : show(Kind.PRESSURE, stop.leastPa()) + " or more, beyond any pump";
     String available = show(Kind.PRESSURE, stop.availablePa()) + " available";
     facts.add(

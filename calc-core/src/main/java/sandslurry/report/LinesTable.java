@@ -50,9 +50,6 @@ final class LinesTable {
 
   private static String flowRates(LineSpec line, UnitSystem units) {
     FlowSpec flow = line.flow();
-    double least = flow.minimumM3ps();
-    double most = flow.maximumM3ps();
-    String range = least == most ? "" : units.number(Kind.FLOW, least) + " to ";
-    return range + units.show(Kind.FLOW, most);
+    return units.showSpan(Kind.FLOW, flow.minimumM3ps(), flow.maximumM3ps());
   }
 }

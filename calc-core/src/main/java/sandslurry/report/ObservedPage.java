@@ -163,10 +163,7 @@ final class ObservedPage {
       row.add(word(second));
       for (Cause cause : causes) {
         Bracket read = second.pressurePa().get(cause);
-        row.add(
-            units.number(Kind.PRESSURE, read.low())
-                + " to "
-                + units.show(Kind.PRESSURE, read.high()));
+        row.add(units.showSpan(Kind.PRESSURE, read.low(), read.high()));
       }
       String shown =
           result.open().stream()

@@ -183,7 +183,7 @@ abstract class UnitTrials {
         Stream stream = feed.stream().get();
         return Optional.of(
             aim == Aim.RETENTION
-                ? measured(here.staysS(stream))
+                ? measured(model.staysS(here, stream))
                 : captured(stream, model.at(here, stream).outlet(stream, 0), false));
       }
       Case one =
@@ -212,9 +212,21 @@ abstract class UnitTrials {
         case RECOVERY ->
             new Measured(
                 totals.capture(day.byDay(totals, flows)), OptionalDouble.empty(), 0, false);
-        case RETENTION -> measured(here.staysS(feed));
+        case RETENTION -> measured(here.staysS(feed, seen(here, balances)));
         case INTERVAL -> measured(interval(model, here, flows, balances));
       };
+    }
+
+    /** Share of the time in which it sees its feed: the mean flow over it is that of its pump. */
+    private static double seen(PlantUnit here, Map<ModeSpec, SteadyBalance> balances) {
+      double seen = 0;
+      double hours = 0;
+      for (Map.Entry<ModeSpec, SteadyBalance> one : balances.entrySet()) {
+        double runs = one.getKey().toS() - one.getKey().fromS();
+        hours += runs;
+        seen += runs * here.seen(one.getValue());
+      }
+      return seen / hours;
     }
 
     private OptionalDouble interval(

@@ -153,7 +153,43 @@ public enum UnitSystem {
   public String ends(Kind<?> kind, double lowSi, double highSi) {
     String low = number(kind, lowSi, lowSi, highSi);
     String high = number(kind, highSi, lowSi, highSi);
-    return low.equals(high) ? "" : " (" + low + " to " + high + ")";
+    return low.equals(high) ? "" : " (" + span(low, high) + ")";
+  }
+
+  /**
+   * Writes the numbers from one value to another.
+   *
+   * @param kind what the values are
+   * @param lowSi the least
+   * @param highSi the greatest
+   * @return for example {@code 3.2 to 4.1}, or one number where both are written alike
+   */
+  public String span(Kind<?> kind, double lowSi, double highSi) {
+    return span(number(kind, lowSi), number(kind, highSi));
+  }
+
+  /**
+   * Writes the numbers from one value to another, with their unit.
+   *
+   * @param kind what the values are
+   * @param lowSi the least
+   * @param highSi the greatest
+   * @return for example {@code 3.2 to 4.1 m}, or one number where both are written alike
+   */
+  public String showSpan(Kind<?> kind, double lowSi, double highSi) {
+    String symbol = kind.symbol(this);
+    return span(kind, lowSi, highSi) + (symbol.isEmpty() ? "" : " " + symbol);
+  }
+
+  /**
+   * Two numbers as a range.
+   *
+   * @param low the least, as written
+   * @param high the greatest, as written
+   * @return for example {@code 3.2 to 4.1}, or one number where both are alike
+   */
+  public static String span(String low, String high) {
+    return low.equals(high) ? low : low + " to " + high;
   }
 
   /**

@@ -127,6 +127,25 @@ class UnitSizingTest {
     assertThat(UnitSizing.of(document, before, "Pit", Aim.CAPTURE, 0.5).rows()).isEmpty();
   }
 
+  /** Little comes in a day, but the pump that starts and stops sends its 40 m3/h while it runs. */
+  @Test
+  void liquorStaysInABoxByTheFlowRateOfThePumpThatFeedsIt() {
+    DesignDocument document =
+        boxPlant()
+            .with("/plant/units/0/in", "away")
+            .with("/plant/units/1/in", "manure, wash")
+            .with("/plant/units/1/pumps/0/flow", "40 m3/h")
+            .with("/plant/products/1/stream", "over");
+    UnitSizing box = UnitSizing.of(document, assess(document), "Box", Aim.RETENTION, 120);
+    Row deeper =
+        box.rows().stream()
+            .filter(row -> row.dimension().equals("water depth") && row.feed().equals("average"))
+            .findFirst()
+            .orElseThrow();
+    // 2 m of length, 1 m of width: 40 m3/h for 120 s are 1.333 m3.
+    assertThat(metres(deeper.typed().get(0))).isCloseTo(0.667, within(0.007));
+  }
+
   @Test
   void whereNoSizeReachesTheAimItSaysWhichGrainsAreLost() {
     DesignDocument document = boxPlant();

@@ -725,8 +725,7 @@ public final class PlantModel {
    * @return the shares of it that leave by each outlet
    */
   public Split at(PlantUnit unit, Stream feed) {
-    return unit.built(conditions(longestMode(), Case.BASE, paced().contains(unit.name())))
-        .split(feed);
+    return unit.built(momentary(unit)).split(feed);
   }
 
   /**
@@ -740,6 +739,21 @@ public final class PlantModel {
     return results
         .computeIfAbsent(balance, any -> new HashMap<>())
         .computeIfAbsent(unit.name(), any -> unit.at(expected(), balance));
+  }
+
+  /**
+   * Time that such a feed stays in a unit while it runs.
+   *
+   * @param unit a unit of the plant
+   * @param feed what flows in at a moment of the day
+   * @return the time [s]; empty where it holds no liquid, or nothing flows
+   */
+  public OptionalDouble staysS(PlantUnit unit, Stream feed) {
+    return unit.staysS(feed, unit.seen(momentary(unit)));
+  }
+
+  private Conditions momentary(PlantUnit unit) {
+    return conditions(longestMode(), Case.BASE, paced().contains(unit.name()));
   }
 
   /** The mode that runs longest in a day; the first of equals. */

@@ -135,10 +135,9 @@ public record BoxUnit(
   }
 
   @Override
-  public OptionalDouble staysS(Stream feed) {
+  public OptionalDouble staysS(Stream feed, double share) {
     return feed.volumeM3ps() > 0
-        ? OptionalDouble.of(
-            box.areaM2() * box.waterDepthM() * place.runningShare() / feed.volumeM3ps())
+        ? OptionalDouble.of(box.areaM2() * box.waterDepthM() * share / feed.volumeM3ps())
         : OptionalDouble.empty();
   }
 

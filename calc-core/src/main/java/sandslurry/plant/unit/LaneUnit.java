@@ -126,8 +126,8 @@ public record LaneUnit(
   }
 
   @Override
-  public OptionalDouble staysS(Stream feed) {
-    double flow = feed.volumeM3ps() / place.runningShare();
+  public OptionalDouble staysS(Stream feed, double share) {
+    double flow = feed.volumeM3ps() / share;
     return flow > 0
         ? OptionalDouble.of(
             reaches.stream()

@@ -215,7 +215,7 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
   }
 
   @Override
-  public OptionalDouble staysS(Stream feed) {
+  public OptionalDouble staysS(Stream feed, double share) {
     return feed.volumeM3ps() > 0
         ? OptionalDouble.of(pit.weirVolumeM3() / feed.volumeM3ps())
         : OptionalDouble.empty();

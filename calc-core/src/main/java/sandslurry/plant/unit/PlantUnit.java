@@ -174,10 +174,31 @@ public sealed interface PlantUnit permits Separator, SplitterUnit, PitUnit, Stor
    * Time that what flows in stays in the unit while it runs.
    *
    * @param feed what flows in on the average of the day
+   * @param share share of the time in which it sees that
    * @return its liquid over the flow rate [s]; empty where it holds none, or nothing flows
    */
-  default OptionalDouble staysS(Stream feed) {
+  default OptionalDouble staysS(Stream feed, double share) {
     return OptionalDouble.empty();
+  }
+
+  /**
+   * Share of the time in which it sees its feed at a balance, as its split there took it.
+   *
+   * @param balance the balance
+   * @return the share
+   */
+  default double seen(SteadyBalance balance) {
+    return 1;
+  }
+
+  /**
+   * Share of the time in which it sees a feed that is given for a moment of the day.
+   *
+   * @param c the conditions under which it runs
+   * @return the share
+   */
+  default double seen(Conditions c) {
+    return 1;
   }
 
   /**

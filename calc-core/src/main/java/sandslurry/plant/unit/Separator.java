@@ -105,14 +105,14 @@ public sealed interface Separator extends PlantUnit
     return new Built(this, c);
   }
 
-  /**
-   * Share of the time in which it sees its feed at a balance, as its split there took it.
-   *
-   * @param balance the balance
-   * @return the share
-   */
+  @Override
   default double seen(SteadyBalance balance) {
     return Math.min(balance.duties().get(name()), place().runningShare());
+  }
+
+  @Override
+  default double seen(Conditions c) {
+    return c.share(place().runningShare());
   }
 
   /**
@@ -167,7 +167,7 @@ public sealed interface Separator extends PlantUnit
 
     @Override
     public Split split(Stream feed, double duty) {
-      double share = Math.min(duty, c.share(of.place().runningShare()));
+      double share = Math.min(duty, of.seen(c));
       Divided divided = of.divide(c, feed, share).orElseGet(() -> passed(feed));
       Partition partition = divided.partition();
       double[] first = new double[feed.constituents().count()];

@@ -56,9 +56,8 @@ record FeedSection(Page page) implements SectionWriter {
                 .map(
                     window ->
                         "With the stream at its worst it works from "
-                            + number(Kind.FLOW, window.carriesFromM3ps())
-                            + " to "
-                            + show(Kind.FLOW, window.holdsM3ps())
+                            + units()
+                                .showSpan(Kind.FLOW, window.carriesFromM3ps(), window.holdsM3ps())
                             + ": below, sand settles or its margin is lost; above, it is over "
                             + show(Kind.PERCENT, GravityRun.DEEP)
                             + " full.")
@@ -89,9 +88,7 @@ record FeedSection(Page page) implements SectionWriter {
   }
 
   private String spread(SandLoad.SewerLimit sewers) {
-    return number(Kind.VELOCITY, sewers.leastMps())
-        + " to "
-        + number(Kind.VELOCITY, sewers.governingMps());
+    return units().span(Kind.VELOCITY, sewers.leastMps(), sewers.governingMps());
   }
 
   private static OptionalDouble energyJ(Day day) {

@@ -114,11 +114,7 @@ record MaterialSection(Assessment assessment, Page page) implements SectionWrite
             .summaryStatistics();
     return inside.getCount() == 0
         ? "none"
-        : number(Kind.FALL, inside.getMin())
-            + " to "
-            + number(Kind.FALL, inside.getMax())
-            + " by "
-            + inside.getCount();
+        : units().span(Kind.FALL, inside.getMin(), inside.getMax()) + " by " + inside.getCount();
   }
 
   private void fit(RheogramFit fit) {

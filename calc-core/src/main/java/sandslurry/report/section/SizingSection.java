@@ -313,9 +313,7 @@ public final class SizingSection {
         pipes.stream()
             .mapToDouble(pipe -> pipe.window().carriesFromM3ps().getAsDouble())
             .summaryStatistics();
-    String low = units.number(Kind.FLOW, from.getMin());
-    String high = units.number(Kind.FLOW, from.getMax());
-    return low.equals(high) ? low : low + " to " + high;
+    return units.span(Kind.FLOW, from.getMin(), from.getMax());
   }
 
   /** Why a pipe does not do, in a few words. */

@@ -17,6 +17,7 @@ import sandslurry.report.block.Block;
 import sandslurry.report.block.Page;
 import sandslurry.report.figure.Column;
 import sandslurry.units.Kind;
+import sandslurry.units.UnitSystem;
 
 /** What the report says of the states of the line, and of the duty by every correction. */
 record StatesSection(ServiceResult result, Page page) implements SectionWriter {
@@ -137,8 +138,8 @@ record StatesSection(ServiceResult result, Page page) implements SectionWriter {
   }
 
   private static String wear(WearIndex wear) {
-    String low = String.format(Locale.ROOT, "%.2f", wear.low());
-    String high = String.format(Locale.ROOT, "%.2f", wear.high());
-    return low.equals(high) ? low : low + " to " + high;
+    return UnitSystem.span(
+        String.format(Locale.ROOT, "%.2f", wear.low()),
+        String.format(Locale.ROOT, "%.2f", wear.high()));
   }
 }
