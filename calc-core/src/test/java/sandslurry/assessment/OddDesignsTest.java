@@ -56,6 +56,24 @@ class OddDesignsTest {
         .orElseThrow(() -> new AssertionError(part + " is not among " + findings));
   }
 
+  /** A pipe in which the sand stays in motion but wears the wall is no cure. */
+  @Test
+  void noSmallerPipeIsAdvisedInWhichTheFlowIsTooFastForWear() {
+    DesignDocument wide =
+        line()
+            .without("/lines/0/route/runs/0/bore")
+            .without("/lines/0/route/runs/0/rating")
+            .with("/lines/0/route/runs/0/pipe/system", "ASTM D1785")
+            .with("/lines/0/route/runs/0/pipe/size", "6 in")
+            .with("/lines/0/route/runs/0/pipe/class", "Sch 40");
+    assertThat(one(findings(wide), "line.below-limit").cures()).contains("fit-smaller");
+    assertThat(
+            one(findings(wide.with("/criteria/wearVelocity", "2.5 m/s")), "line.below-limit")
+                .cures())
+        .contains("no-smaller")
+        .doesNotContain("fit-smaller");
+  }
+
   @Test
   void stonesAsWideAsThePipeFailAndThoseOfAThirdOfItAreACaution() {
     DesignDocument stones =

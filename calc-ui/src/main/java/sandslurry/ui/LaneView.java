@@ -11,7 +11,7 @@ final class LaneView {
   private static final List<String> PAGES =
       List.of(
           "sand against organic matter, by velocity",
-          "what is caught of each grain size",
+          "capture of each grain size",
           "how it fills, and what it then keeps");
 
   private final ChartView chart = new ChartView("lane chart", "Settling lane");

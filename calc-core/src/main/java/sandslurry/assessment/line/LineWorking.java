@@ -7,8 +7,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.materials.MaterialWorking;
 import sandslurry.assessment.materials.Materials;
@@ -39,23 +41,34 @@ public final class LineWorking {
   public static void steps(Trace trace, LineModel model, List<State> states) {
     Sheet sheet = Sheet.of(LineWorking.class, trace);
     List<State> governingFirst = new ArrayList<>(states);
-    governingFirst.sort(
-        Comparator.comparing(LineWorking::severity).reversed().thenComparing(LineWorking::margin));
-    for (int i = 0; i < model.route().runs().size(); i++) {
+    governingFirst.sort(closest(state -> state.runs().stream()));
+    for (int run : governingFirst(states, model.route().runs().size())) {
       for (State state : governingFirst) {
-        run(sheet, model, state, state.runs().get(i));
+        run(sheet, model, state, state.runs().get(run));
       }
     }
     governingFirst.forEach(state -> heads(sheet, model, state));
   }
 
-  private static Severity severity(State state) {
-    return state.runs().stream().map(RunPoint::severity).reduce(Severity.NOTE, Severity::or);
+  /** The runs, the closest to settling first. */
+  private static List<Integer> governingFirst(List<State> states, int runs) {
+    return IntStream.range(0, runs)
+        .boxed()
+        .sorted(closest(run -> states.stream().map(state -> state.runs().get(run))))
+        .toList();
   }
 
-  /** To six digits, so that equal states keep their order in any units. */
-  private static double margin(State state) {
-    return Math.rint(1e6 * state.runs().stream().mapToDouble(RunPoint::margin).min().orElseThrow());
+  /** The worst verdict first, then the least margin. */
+  private static <T> Comparator<T> closest(Function<T, Stream<RunPoint>> points) {
+    Comparator<T> worst =
+        Comparator.comparing(
+            one -> points.apply(one).map(RunPoint::severity).reduce(Severity.NOTE, Severity::or));
+    // To six digits, so that equal ones keep their order in any units.
+    return worst
+        .reversed()
+        .thenComparing(
+            one ->
+                Math.rint(1e6 * points.apply(one).mapToDouble(RunPoint::margin).min().orElse(0)));
   }
 
   private static void run(Sheet sheet, LineModel model, State state, RunPoint run) {

@@ -330,7 +330,8 @@ record SettlingFindings(
       if (other.largestBoreM() < pipe.largestBoreM()) {
         RunPoint point =
             warmths.asDesigned().run(run.inPipe(other), state.flowM3ps(), state.sandFraction());
-        if (point.severity() == Severity.PASS) {
+        if (point.severity() == Severity.PASS
+            && point.leastVelocityMps() <= materials.design().criteria().wearVelocityMps()) {
           double enough = point.deposition().orElseThrow().velocityToPassMps();
           found
               .with("smaller", other.words())

@@ -58,6 +58,8 @@ final class MathMarkup implements Expression.Form<MathMarkup.Piece> {
   /** Markup that begins with a number, which would run into a number before it. */
   private static final Pattern FIGURE = Pattern.compile("(<m(row|sup|frac)>)*<mn>");
 
+  private static final Piece HALF = Piece.of("<mn>1</mn>" + operator("/") + "<mn>2</mn>");
+
   private MathMarkup() {}
 
   /**
@@ -196,7 +198,11 @@ final class MathMarkup implements Expression.Form<MathMarkup.Piece> {
   @Override
   public Piece function(String name, List<Piece> of) {
     if (name.equals("sqrt")) {
-      return Piece.of("<msqrt>" + row(of.get(0).bare()) + "</msqrt>");
+      Piece inside = of.get(0);
+      // On paper the line of a root stands as high as letters and would cross a fraction.
+      return inside.bare().contains("<mfrac>")
+          ? power(group('(', Piece.of(inside.bare())), HALF)
+          : Piece.of("<msqrt>" + row(inside.bare()) + "</msqrt>");
     }
     StringBuilder inside = new StringBuilder();
     for (Piece one : of) {

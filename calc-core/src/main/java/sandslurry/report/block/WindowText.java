@@ -98,7 +98,7 @@ final class WindowText {
   static String ends(Block.Window window) {
     List<String> sentences = new ArrayList<>();
     if (window.stretches().isEmpty()) {
-      sentences.add(("None. " + window.empty()).strip());
+      sentences.add(("No flow rate works. " + window.empty()).strip());
     }
     for (Block.Window.Stretch stretch : window.stretches()) {
       if (stretch.lowest().isPresent()) {

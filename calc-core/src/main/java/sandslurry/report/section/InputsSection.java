@@ -36,6 +36,9 @@ record InputsSection(
 
   private static final String BETWEEN = " | ";
 
+  /** So many rows that say the same are one. */
+  private static final int FEW = 3;
+
   private static final String ALL_LINES = "All lines";
 
   static InputsSection of(DesignDocument document, Page page) {
@@ -134,14 +137,33 @@ record InputsSection(
                 owner, below(place.substring(owner.length() + 2), text), InputsSection::then);
           }
         });
-    List<List<String>> table = new ArrayList<>();
-    rows.forEach((place, text) -> table.add(List.of(title(place), text)));
     table(
         List.of(
             "part",
             "as typed (in SI where it differs); a range as low / expected / high, a list with bars;"
                 + " what is assumed is the default"),
-        table);
+        alikeTogether(rows));
+  }
+
+  /** A row for each place, and one for three or more alike that follow each other. */
+  private List<List<String>> alikeTogether(Map<String, String> rows) {
+    List<List<String>> table = new ArrayList<>();
+    List<String> places = List.copyOf(rows.keySet());
+    int end;
+    for (int i = 0; i < places.size(); i = end) {
+      String said = rows.get(places.get(i));
+      end = i + 1;
+      while (end < places.size() && rows.get(places.get(end)).equals(said)) {
+        end++;
+      }
+      if (end - i < FEW) {
+        places.subList(i, end).forEach(place -> table.add(List.of(title(place), said)));
+      } else {
+        String names = title(places.get(i)) + " to " + title(places.get(end - 1));
+        table.add(List.of(names + " (" + (end - i) + " alike)", said));
+      }
+    }
+    return table;
   }
 
   /** What belongs to a part of a part, which its labels need not name again. */

@@ -316,7 +316,7 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
             List.of(
                 Column.text("run", RunAt::name),
                 Column.text("flow rate", RunAt::at),
-                Column.of("liquid alone", Kind.NUMBER, one -> one.run().flow().gradient())));
+                Column.text("liquid alone", one -> perHundred(one.run().flow().gradient()))));
     List<ModelValue> models = line.states().get(0).runs().get(0).headLossModels();
     for (int i = 0; i < models.size(); i++) {
       int model = i;
@@ -332,8 +332,13 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
       columns.add(Column.text("remark", one -> one.run().overBed() ? "over a bed" : ""));
     }
     alikeOf(RunAt.all(line, runs), columns);
+    String length = Kind.LENGTH.symbol(units());
     paragraph(
-        "Gradients are in metres of liquid per metre of pipe (feet per foot). The first model"
+        "Friction losses are in "
+            + length
+            + " of liquid per 100 "
+            + length
+            + " of pipe. The first model"
             + models.get(0).model().citation().caveat().map(c -> " (" + c + ")").orElse("")
             + " decides and the others bracket it: such models differ by 25 % and more. A star"
             + " marks a model outside its published range. Below the deposition velocity a model of"
@@ -364,7 +369,12 @@ record LineSection(Assessment assessment, boolean all, Page page) implements Sec
   }
 
   private String starred(ModelValue loss) {
-    return number(Kind.NUMBER, loss.estimate().value()) + (loss.estimate().inRange() ? "" : "*");
+    return perHundred(loss.estimate().value()) + (loss.estimate().inRange() ? "" : "*");
+  }
+
+  /** A gradient as the loss in a hundred lengths of pipe. */
+  private String perHundred(double gradient) {
+    return number(Kind.PERCENT, gradient);
   }
 
   /** A row for each point of the route, a pair of columns for each flow rate. */

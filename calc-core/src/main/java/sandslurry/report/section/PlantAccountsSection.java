@@ -290,6 +290,7 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
       caught--;
     }
     int shown = Math.min(all, caught + 1);
+    heading(2, "Sand by grain size");
     tableOf(IntStream.range(0, shown).boxed().toList(), columns);
     paragraph(
         (shown < all

@@ -1,26 +1,27 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import sandslurry.assessment.Assessment;
 import sandslurry.fact.step.Step;
 import sandslurry.report.block.Block;
 import sandslurry.report.block.Page;
 
 /**
- * The steps behind every number: each part of the design in full in its governing state, what
- * differs in its other states as a table.
+ * The steps behind every number: of the parts of the design that follow the same equations the
+ * first in full, in its governing state; what differs in its other states and in the other parts,
+ * as tables.
  */
 record WorkingSection(Assessment assessment, Map<String, Integer> sources, Page page)
     implements SectionWriter {
   /** A source longer than this stands once, in the list at the end. */
   private static final int SHORT_SOURCE = 40;
 
-  private static final int STATES_A_TABLE = 5;
+  private static final int CASES_A_TABLE = 5;
 
   static WorkingSection of(Assessment assessment, Page page) {
     return new WorkingSection(assessment, new LinkedHashMap<>(), page);
@@ -38,7 +39,15 @@ record WorkingSection(Assessment assessment, Map<String, Integer> sources, Page 
           .computeIfAbsent(step.state(), s -> new ArrayList<>())
           .add(step);
     }
-    parts.forEach(this::part);
+    Map<Set<String>, List<Part>> alike = new LinkedHashMap<>();
+    parts.forEach(
+        (element, states) -> {
+          Part part = Part.of(element, states);
+          alike
+              .computeIfAbsent(part.cases().get(0).steps().keySet(), e -> new ArrayList<>())
+              .add(part);
+        });
+    alike.values().forEach(this::alike);
     if (!sources.isEmpty()) {
       heading(2, "Sources of the working");
       List<String> items = new ArrayList<>();
@@ -47,16 +56,27 @@ record WorkingSection(Assessment assessment, Map<String, Integer> sources, Page 
     }
   }
 
-  private void part(String element, Map<String, List<Step>> states) {
-    String governing = states.keySet().iterator().next();
-    heading(2, "Working of " + element + (governing.isEmpty() ? "" : ": " + governing));
-    states.get(governing).forEach(this::step);
-    if (states.size() > 1) {
-      List<String> others = new ArrayList<>(states.keySet());
-      Map<String, List<Step>> rows = rows(states.values());
-      for (int i = 1; i < others.size(); i += STATES_A_TABLE) {
-        table(others.subList(i, Math.min(others.size(), i + STATES_A_TABLE)), governing, rows);
+  /** Parts that follow the same equations: the first in full, of the others what differs. */
+  private void alike(List<Part> parts) {
+    Part first = parts.get(0);
+    String governing = first.cases().get(0).name();
+    heading(2, "Working of " + first.element() + (governing.isEmpty() ? "" : ": " + governing));
+    first.steps().forEach(this::step);
+    List<Case> cases = new ArrayList<>(first.cases());
+    if (governing.isEmpty()) {
+      cases.set(0, cases.get(0).of(first.element()));
+    }
+    List<String> same = new ArrayList<>();
+    for (Part other : parts.subList(1, parts.size())) {
+      if (other.values().equals(first.values())) {
+        same.add(other.element());
+      } else {
+        other.cases().forEach(one -> cases.add(one.of(other.element())));
       }
+    }
+    compare(cases);
+    if (!same.isEmpty()) {
+      paragraph("The same numbers hold for " + String.join("; ", same) + ".");
     }
   }
 
@@ -76,45 +96,80 @@ record WorkingSection(Assessment assessment, Map<String, Integer> sources, Page 
     return "source [" + sources.computeIfAbsent(source, s -> sources.size() + 1) + "]";
   }
 
-  /** The steps of all states by what they give, for those whose value is not the same in all. */
-  private static Map<String, List<Step>> rows(Collection<List<Step>> states) {
-    Map<String, List<Step>> rows = new LinkedHashMap<>();
-    for (List<Step> steps : states) {
+  /** The results that are not the same in all cases; the first stands in each table. */
+  private void compare(List<Case> cases) {
+    Map<String, Step> results = new LinkedHashMap<>();
+    cases.forEach(one -> one.steps().forEach(results::putIfAbsent));
+    results
+        .keySet()
+        .removeIf(
+            result -> cases.stream().map(one -> one.values().get(result)).distinct().count() == 1);
+    for (int i = 1; i < cases.size() && !results.isEmpty(); i += CASES_A_TABLE) {
+      List<Case> shown = new ArrayList<>(List.of(cases.get(0)));
+      shown.addAll(cases.subList(i, Math.min(cases.size(), i + CASES_A_TABLE)));
+      List<String> head = new ArrayList<>(List.of("Result"));
+      shown.forEach(one -> head.add(one.name()));
+      List<List<String>> rows = new ArrayList<>();
+      results.forEach((result, step) -> rows.add(row(result, step, shown)));
+      table(head, rows);
+    }
+  }
+
+  private List<String> row(String result, Step step, List<Case> cases) {
+    List<String> row = new ArrayList<>();
+    row.add(head(step.symbol() + ", " + step.equation().meaning(), step.equation().kind()));
+    for (Case one : cases) {
+      Step there = one.steps().get(result);
+      row.add(there == null ? "-" : number(there.equation().kind(), there.value()));
+    }
+    return row;
+  }
+
+  /**
+   * A part of the design.
+   *
+   * @param element its name
+   * @param steps its steps in its governing state
+   * @param cases the results of all its states, the governing one first
+   */
+  private record Part(String element, List<Step> steps, List<Case> cases) {
+    static Part of(String element, Map<String, List<Step>> states) {
+      return new Part(
+          element,
+          states.values().iterator().next(),
+          states.entrySet().stream().map(e -> Case.of(e.getKey(), e.getValue())).toList());
+    }
+
+    List<Map<String, Double>> values() {
+      return cases.stream().map(Case::values).toList();
+    }
+  }
+
+  /**
+   * A column of a table of results.
+   *
+   * @param name its head
+   * @param steps its steps, by what they give
+   */
+  private record Case(String name, Map<String, Step> steps) {
+    static Case of(String name, List<Step> steps) {
+      Map<String, Step> results = new LinkedHashMap<>();
       Map<String, Integer> seen = new HashMap<>();
       for (Step step : steps) {
         String what = step.symbol() + ": " + step.equation().meaning();
-        int again = seen.merge(what, 1, Integer::sum);
-        rows.computeIfAbsent(what + " #" + again, w -> new ArrayList<>()).add(step);
+        results.put(what + " #" + seen.merge(what, 1, Integer::sum), step);
       }
+      return new Case(name, results);
     }
-    rows.values()
-        .removeIf(
-            same ->
-                same.size() == states.size()
-                    && same.stream().mapToDouble(Step::value).distinct().count() == 1);
-    return rows;
-  }
 
-  private void table(List<String> states, String governing, Map<String, List<Step>> rows) {
-    List<String> head = new ArrayList<>(List.of("Result", governing));
-    head.addAll(states);
-    List<List<String>> cells = new ArrayList<>();
-    for (List<Step> steps : rows.values()) {
-      Step first = steps.get(0);
-      List<String> row = new ArrayList<>();
-      row.add(head(first.symbol() + ", " + first.equation().meaning(), first.equation().kind()));
-      for (String state : head.subList(1, head.size())) {
-        row.add(
-            steps.stream()
-                .filter(step -> step.state().equals(state))
-                .findFirst()
-                .map(step -> number(step.equation().kind(), step.value()))
-                .orElse("-"));
-      }
-      cells.add(row);
+    Case of(String element) {
+      return new Case(name.isEmpty() ? element : element + ": " + name, steps);
     }
-    if (!cells.isEmpty()) {
-      table(head, cells);
+
+    Map<String, Double> values() {
+      Map<String, Double> values = new LinkedHashMap<>();
+      steps.forEach((result, step) -> values.put(result, step.value()));
+      return values;
     }
   }
 }

@@ -34,6 +34,13 @@ class MathMarkupTest {
   }
 
   @Test
+  void aRootOfAFractionIsAPowerOfOneHalf() {
+    assertThat(MathMarkup.of("V", "w sqrt(8/f)"))
+        .contains("<mfrac>", "<mn>1</mn><mo>/</mo><mn>2</mn>")
+        .doesNotContain("<msqrt>");
+  }
+
+  @Test
   void anExponentStaysInOneLine() {
     assertThat(MathMarkup.of("d_n", "d (g/nu^2)^(1/3)"))
         .contains("<mn>1</mn><mo>/</mo><mn>3</mn>", "<mi class=\"greek\">\u03bd</mi>");
