@@ -34,7 +34,7 @@ final class FlowDrawing extends JComponent {
   private static final int MARGIN = 20;
   private static final int SHARP = 2;
   private static final int LONGEST_NAME = 36;
-  private static final float LABEL_SIZE = 10f;
+  private static final float LABEL_SIZE = 11f;
   private static final double WIDEST_FLOW = 9;
   private static final double WIDEST_SAND = 6;
   private static final Color SANDY = new Color(0x8A5300);
@@ -125,7 +125,7 @@ final class FlowDrawing extends JComponent {
     String flow = units.show(Kind.FLOW, edge.flowM3ps());
     return edge.sandKgps() > 0
         ? List.of(
-            shown(edge.stream()), flow + ", sand " + units.show(Kind.MASS_PER_DAY, edge.sandKgps()))
+            shown(edge.stream()), flow, "sand " + units.show(Kind.MASS_PER_DAY, edge.sandKgps()))
         : List.of(shown(edge.stream()), flow);
   }
 

@@ -42,11 +42,11 @@ import sandslurry.assessment.plant.PlantResult.FlowEdge;
  */
 record StreamLayout(
     Map<String, Rectangle2D> boxes, List<Arrow> arrows, double width, double height) {
-  private static final double BOX_HEIGHT = 40;
-  private static final double LEAST_BOX_WIDTH = 90;
-  private static final double GAP = 18;
-  private static final double LAYER_GAP = 26;
-  private static final double MARGIN = 20;
+  private static final double BOX_HEIGHT = 28;
+  private static final double LEAST_BOX_WIDTH = 70;
+  private static final double GAP = 12;
+  private static final double LAYER_GAP = 14;
+  private static final double MARGIN = 8;
 
   static {
     LayoutMetaDataService.getInstance()
