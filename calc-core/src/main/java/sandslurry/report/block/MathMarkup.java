@@ -71,7 +71,7 @@ final class MathMarkup implements Expression.Form<MathMarkup.Piece> {
    */
   static String of(String symbol, String text) {
     MathMarkup markup = new MathMarkup();
-    return "<math>"
+    return "<math displaystyle=\"true\">"
         + markup.symbol(symbol, "").markup()
         + operator("=")
         + Expression.read(text, markup).markup()
@@ -96,8 +96,22 @@ final class MathMarkup implements Expression.Form<MathMarkup.Piece> {
     return "<mo>" + sign + "</mo>";
   }
 
-  private static String bracket(char sign) {
-    return "<mo class=\"near\">" + sign + "</mo>";
+  /** Brackets around a part, as tall as a fraction in it and else as letters. */
+  private static String bracketed(char open, String inside) {
+    String as = inside.contains("<mfrac>") ? "" : " stretchy=\"false\"";
+    char close = ")]}".charAt("([{".indexOf(open));
+    return row(
+        "<mo class=\"near\""
+            + as
+            + ">"
+            + open
+            + "</mo>"
+            + inside
+            + "<mo class=\"near\""
+            + as
+            + ">"
+            + close
+            + "</mo>");
   }
 
   private static String letters(String name) {
@@ -160,9 +174,7 @@ final class MathMarkup implements Expression.Form<MathMarkup.Piece> {
 
   @Override
   public Piece group(char open, Piece inside) {
-    char close = ")]}".charAt("([{".indexOf(open));
-    return new Piece(
-        row(bracket(open) + inside.markup() + bracket(close)), inside.markup(), inside.raised());
+    return new Piece(bracketed(open, inside.markup()), inside.markup(), inside.raised());
   }
 
   @Override
@@ -212,7 +224,7 @@ final class MathMarkup implements Expression.Form<MathMarkup.Piece> {
         name.equals("log10") ? "<msub><mi class=\"upright\">log</mi><mn>10</mn></msub>" : null;
     return Piece.of(
         (sign == null ? "<mi class=\"upright\">" + name + "</mi>" : sign)
-            + row(bracket('(') + inside + bracket(')')));
+            + bracketed('(', inside.toString()));
   }
 
   @Override
@@ -221,7 +233,8 @@ final class MathMarkup implements Expression.Form<MathMarkup.Piece> {
     for (Case<Piece> one : cases) {
       StringBuilder when = new StringBuilder();
       for (Comparison<Piece> comparison : one.when()) {
-        when.append(when.length() == 0 ? "<mtext>for </mtext>" : "<mtext> and </mtext>")
+        when.append(
+                when.length() == 0 ? "<mtext>for&#160;</mtext>" : "<mtext>&#160;and&#160;</mtext>")
             .append(comparison.left().markup())
             .append(operator(sign(comparison.sign())))
             .append(comparison.right().markup());
