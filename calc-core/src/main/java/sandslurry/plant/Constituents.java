@@ -1,5 +1,6 @@
 package sandslurry.plant;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import sandslurry.material.liquid.Carriers;
@@ -44,6 +45,7 @@ public final class Constituents {
   private final List<SizeClass> sandClasses;
   private final List<GrainRange> grains;
   private final double mineralFinesShare;
+  private final double[] densitiesKgM3;
 
   /**
    * Checks every bound and copies the list.
@@ -84,6 +86,10 @@ public final class Constituents {
       throw new IllegalArgumentException(
           "the share of mineral fines lies in 0 to 1 but was " + mineralFinesShare);
     }
+    this.densitiesKgM3 = new double[count()];
+    Arrays.fill(densitiesKgM3, manureSolidsDensityKgM3);
+    densitiesKgM3[WATER] = waterDensityKgM3;
+    Arrays.fill(densitiesKgM3, MINERAL_FINES, densitiesKgM3.length, sandDensityKgM3);
     double sum = sandClasses.stream().mapToDouble(SizeClass::massFraction).sum();
     if (!(Math.abs(sum - 1) < 1e-6)) {
       throw new IllegalArgumentException("mass fractions must sum to 1 but sum to " + sum);
@@ -219,9 +225,7 @@ public final class Constituents {
    * @return density [kg/m3]
    */
   public double densityKgM3(int index) {
-    return index == WATER
-        ? waterDensityKgM3
-        : index < MINERAL_FINES ? manureSolidsDensityKgM3 : sandDensityKgM3;
+    return densitiesKgM3[index];
   }
 
   /**

@@ -44,6 +44,19 @@ public final class Stream {
   }
 
   /**
+   * Makes a stream of a part of many flows.
+   *
+   * @param constituents what it is made of
+   * @param kgps mass flows, those of the stream among them [kg/s]
+   * @param from index of its first constituent among them
+   * @return the stream
+   * @throws IllegalArgumentException if a flow is missing, negative or not finite
+   */
+  public static Stream of(Constituents constituents, double[] kgps, int from) {
+    return new Stream(constituents, Arrays.copyOfRange(kgps, from, from + constituents.count()));
+  }
+
+  /**
    * Liquor or manure without sand.
    *
    * @param constituents what streams are made of

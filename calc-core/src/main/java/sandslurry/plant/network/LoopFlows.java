@@ -28,21 +28,32 @@ final class LoopFlows {
   static double[] of(double[][] shares, double[] leaves, double[] comes) {
     int n = comes.length;
     double[] gives = new double[n];
+    // A unit passes on to few others: the rest of its column is nothing and is passed over.
+    int[] takers = new int[n];
     for (int k = 0; k < n; k++) {
+      int taking = 0;
       gives[k] = leaves[k];
       for (int i = k + 1; i < n; i++) {
-        gives[k] += shares[i][k];
+        if (shares[i][k] > 0) {
+          gives[k] += shares[i][k];
+          takers[taking++] = i;
+        }
       }
       if (!(gives[k] >= Double.MIN_NORMAL)) {
         throw new UnsolvedException(": it piles up in a loop");
       }
+      double[] from = shares[k];
       for (int j = k + 1; j < n; j++) {
-        double part = shares[k][j] / gives[k];
-        leaves[j] += part * leaves[k];
-        for (int i = k + 1; part > 0 && i < n; i++) {
-          shares[i][j] += part * shares[i][k];
+        if (from[j] > 0) {
+          double part = from[j] / gives[k];
+          leaves[j] += part * leaves[k];
+          for (int t = 0; t < taking; t++) {
+            shares[takers[t]][j] += part * shares[takers[t]][k];
+          }
         }
-        comes[j] += comes[k] * shares[j][k] / gives[k];
+      }
+      for (int t = 0; t < taking; t++) {
+        comes[takers[t]] += comes[k] * shares[takers[t]][k] / gives[k];
       }
     }
     double[] through = new double[n];

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import sandslurry.numeric.FixedPoint;
 import sandslurry.numeric.Interruption;
 import sandslurry.numeric.UnsolvedException;
@@ -70,6 +71,12 @@ final class StepSolver {
 
   /** The units from the last of the flow to the first. */
   private final int[] upstream;
+
+  /** Shares within a loop, written anew for each. */
+  private final double[][] within;
+
+  /** Volume that comes to each unit from outside and that it held. */
+  private final double[] comesM3ps;
 
   private double[] duties;
 
@@ -165,6 +172,10 @@ final class StepSolver {
     for (int u = 0; u < units.size(); u++) {
       pumpsM3ps[u] = units.get(u) instanceof Pit pit ? pumps(pit) : new double[0];
     }
+    int longest = Arrays.stream(network.loops()).mapToInt(loop -> loop.length).max().orElse(0);
+    this.within = new double[longest][longest];
+    double[] comes = through(outside);
+    this.comesM3ps = IntStream.range(0, units.size()).mapToDouble(u -> volume(comes, u)).toArray();
     this.duties = new double[units.size()];
     Arrays.fill(duties, 1);
   }
@@ -194,6 +205,9 @@ final class StepSolver {
 
   /** What of that which passes a unit was not in it at the start. */
   private Stream arriving(double[] through, int unit) {
+    if (Double.isInfinite(stepS)) {
+      return stream(through, unit);
+    }
     double[] arriving = new double[count];
     for (int i = 0; i < count; i++) {
       arriving[i] = Math.max(0, through[unit * count + i] - stored[unit * count + i]);
@@ -236,10 +250,11 @@ final class StepSolver {
         r = 1;
       }
       double[] next = closed(division, state, trap == null ? 0 : r, reached);
-      boolean near = trap == null && apart(division, state, next) <= NEAR;
+      double apart = trap == null ? apart(division, state, next) : Double.POSITIVE_INFINITY;
+      boolean near = apart <= NEAR;
       if (near || r == 0) {
         r = 0;
-        change = apart(division, state, next);
+        change = apart;
       } else {
         next = closed(division, state, r, reached);
         change = Math.max(change(state, next) * (1 + r), division.dutyChange());
@@ -359,7 +374,7 @@ final class StepSolver {
   }
 
   private Stream stream(double[] state, int unit) {
-    return Stream.of(constituents, Arrays.copyOfRange(state, unit * count, (unit + 1) * count));
+    return Stream.of(constituents, state, unit * count);
   }
 
   private Stream part(double[] state, int unit, double[] shares, double factor) {
@@ -374,6 +389,14 @@ final class StepSolver {
     return pit.draws().entrySet().stream()
         .mapToDouble(draw -> draw.getValue() * factors.getOrDefault(draw.getKey(), 1.0))
         .toArray();
+  }
+
+  private double volume(double[] state, int unit) {
+    double volume = 0;
+    for (int i = 0; i < count; i++) {
+      volume += state[unit * count + i] / constituents.densityKgM3(i);
+    }
+    return volume;
   }
 
   private double volume(double[] state, int unit, double[] shares) {
@@ -426,13 +449,8 @@ final class StepSolver {
   private Hydraulics hydraulics(double[] state, double[][][] shares) {
     int n = units.size();
     Hydraulics.Outlets[] outlets = new Hydraulics.Outlets[n];
-    double[] comes = new double[n];
-    double[] whole = new double[count];
-    Arrays.fill(whole, 1);
-    double[] all = through(outside);
     for (int u = 0; u < n; u++) {
-      comes[u] = volume(all, u, whole);
-      double volume = volume(state, u, whole);
+      double volume = volume(state, u);
       if (units.get(u) instanceof Pit pit) {
         outlets[u] = pitOutlets(pit, shares[u][0], state, u);
         continue;
@@ -444,13 +462,11 @@ final class StepSolver {
       }
       outlets[u] = new Hydraulics.Shares(parts);
     }
-    return new Hydraulics(takers, comes, outlets);
+    return new Hydraulics(takers, comesM3ps, outlets);
   }
 
   private Hydraulics.PitOutlets pitOutlets(Pit pit, double[] settles, double[] state, int unit) {
-    double[] whole = new double[count];
-    Arrays.fill(whole, 1);
-    double volume = volume(state, unit, whole);
+    double volume = volume(state, unit);
     double afloat = volume > 0 ? 1 - volume(state, unit, settles) / volume : 1;
     boolean rest = Double.isInfinite(stepS);
     return new Hydraulics.PitOutlets(
@@ -477,10 +493,8 @@ final class StepSolver {
   private double gap(Division division, double[] state) {
     double gap = 0;
     double most = 0;
-    double[] whole = new double[count];
-    Arrays.fill(whole, 1);
     for (int u = 0; u < units.size(); u++) {
-      gap = Math.max(gap, Math.abs(volume(state, u, whole) - division.volumesM3ps()[u]));
+      gap = Math.max(gap, Math.abs(volume(state, u) - division.volumesM3ps()[u]));
       most = Math.max(most, division.volumesM3ps()[u]);
     }
     return most > 0 ? gap / most : 0;
@@ -491,9 +505,9 @@ final class StepSolver {
       Division division, double[] state, double lag, boolean[][] reachedByFeeds) {
     Interruption.check();
     double[] result = new double[state.length];
+    double[] comes = new double[units.size()];
     for (int i = 0; i < count; i++) {
       boolean[] reached = lag > 0 ? reached(division, i, state) : reachedByFeeds[i];
-      double[] comes = new double[units.size()];
       for (int u = 0; u < comes.length; u++) {
         int at = u * count + i;
         comes[u] = reached[u] ? outside[at] + stored[at] + lag * state[at] : 0;
@@ -529,7 +543,9 @@ final class StepSolver {
       double[] comes,
       double[] result) {
     int n = loop.length;
-    double[][] within = new double[n][n];
+    for (int k = 0; k < n; k++) {
+      Arrays.fill(within[k], 0, n, 0);
+    }
     double[] leaves = new double[n];
     double[] right = new double[n];
     for (int k = 0; k < n; k++) {
