@@ -96,19 +96,13 @@ final class Hydraulics {
   double[] volumesM3ps() {
     double[] volumes = new double[units.length];
     Arrays.fill(volumes, FULL * (1 + Arrays.stream(outsideM3ps).sum()));
-    double scale = 0;
     try {
       for (int pass = 0; pass < MOST_PASSES; pass++) {
-        double[] next = newton(volumes);
-        double change = 0;
-        scale = 0;
-        for (int u = 0; u < next.length; u++) {
-          next[u] = Math.max(0, next[u]);
-          change = Math.max(change, Math.abs(next[u] - volumes[u]));
-          scale = Math.max(scale, next[u]);
+        volumes = newton(volumes);
+        for (int u = 0; u < volumes.length; u++) {
+          volumes[u] = Math.max(0, volumes[u]);
         }
-        volumes = next;
-        if (change <= AGREED * scale) {
+        if (agree(volumes, substituted(volumes))) {
           return volumes;
         }
       }
@@ -116,19 +110,23 @@ final class Hydraulics {
       volumes = outsideM3ps.clone();
     }
     for (int round = 0; round < MOST_ROUNDS; round++) {
-      double[] next = substituted(volumes);
-      double change = 0;
-      scale = 0;
-      for (int u = 0; u < next.length; u++) {
-        change = Math.max(change, Math.abs(next[u] - volumes[u]));
-        scale = Math.max(scale, next[u]);
-      }
-      volumes = next;
-      if (change <= AGREED * scale) {
+      double[] before = volumes;
+      volumes = substituted(before);
+      if (agree(before, volumes)) {
         break;
       }
     }
     return volumes;
+  }
+
+  private static boolean agree(double[] before, double[] after) {
+    double change = 0;
+    double scale = 0;
+    for (int u = 0; u < after.length; u++) {
+      change = Math.max(change, Math.abs(after[u] - before[u]));
+      scale = Math.max(scale, after[u]);
+    }
+    return change <= AGREED * scale;
   }
 
   private double[] newton(double[] volumes) {

@@ -36,8 +36,8 @@ public record Split(double[][] shares, List<UnitNote> notes) {
       if (!(Math.abs(sum - 1) <= ROUNDING)) {
         throw new IllegalArgumentException("shares must sum to 1 but sum to " + sum);
       }
-      for (double[] outlet : copy) {
-        outlet[i] /= sum;
+      for (int outlet = 0; sum != 1 && outlet < copy.length; outlet++) {
+        copy[outlet][i] /= sum;
       }
     }
     shares = copy;

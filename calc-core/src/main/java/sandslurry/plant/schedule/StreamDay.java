@@ -24,19 +24,22 @@ public record StreamDay(Stream sandiest, Stream least, Stream greatest) {
    *
    * @param stream the stream as it is while it flows
    * @param runningS for how long it flows [s]
+   * @param volumeM3ps its volume [m3/s]
    */
-  record Moment(Stream stream, double runningS) {
+  record Moment(Stream stream, double runningS, double volumeM3ps) {
+    Moment(Stream stream, double runningS) {
+      this(stream, runningS, stream.volumeM3ps());
+    }
+
     private double weight(boolean sandy) {
-      return runningS * (sandy ? stream.sandKgps() : stream.volumeM3ps());
+      return runningS * (sandy ? stream.sandKgps() : volumeM3ps);
     }
   }
 
   /** Looks for the three among all moments at which something flows, one at least. */
   static StreamDay of(List<Moment> moments) {
     List<Moment> rising =
-        moments.stream()
-            .sorted(Comparator.comparingDouble(moment -> moment.stream().volumeM3ps()))
-            .toList();
+        moments.stream().sorted(Comparator.comparingDouble(Moment::volumeM3ps)).toList();
     boolean sandy = moments.stream().anyMatch(moment -> moment.stream().sandKgps() > 0);
     double all = rising.stream().mapToDouble(moment -> moment.weight(sandy)).sum();
     double before = 0;
@@ -45,17 +48,17 @@ public record StreamDay(Stream sandiest, Stream least, Stream greatest) {
       before += rising.get(place).weight(sandy);
       place++;
     }
-    double least = rising.get(place).stream().volumeM3ps();
-    double greatest = rising.get(rising.size() - 1).stream().volumeM3ps();
+    double least = rising.get(place).volumeM3ps();
+    double greatest = rising.get(rising.size() - 1).volumeM3ps();
     return new StreamDay(
         sandiest(moments),
         sandiest(
             rising.subList(place, rising.size()).stream()
-                .filter(moment -> moment.stream().volumeM3ps() <= least * (1 + SAME))
+                .filter(moment -> moment.volumeM3ps() <= least * (1 + SAME))
                 .toList()),
         sandiest(
             rising.stream()
-                .filter(moment -> moment.stream().volumeM3ps() >= greatest * (1 - SAME))
+                .filter(moment -> moment.volumeM3ps() >= greatest * (1 - SAME))
                 .toList()));
   }
 

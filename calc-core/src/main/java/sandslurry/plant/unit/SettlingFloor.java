@@ -160,9 +160,9 @@ public final class SettlingFloor implements PitFloor {
     Stream held = Stream.of(through.constituents(), flows);
     double[] falling = fallingM3ps(held);
     double[] kept = new double[flows.length];
+    double volumeM3ps = held.volumeM3ps();
     for (int k = 0; k < falling.length; k++) {
-      kept[Constituents.SAND + k] =
-          falling[k] > 0 ? falling[k] / (held.volumeM3ps() + falling[k]) : 0;
+      kept[Constituents.SAND + k] = falling[k] > 0 ? falling[k] / (volumeM3ps + falling[k]) : 0;
     }
     pores(kept, through);
     return kept;

@@ -19,6 +19,8 @@ public record CyclonePerformance(
     double underflowShare,
     double sharpness,
     List<Bound.Excess> excesses) {
+  private static final double LN_2 = Math.log(2);
+
   /**
    * Checks that the values are finite and in bounds, and copies the list.
    *
@@ -43,6 +45,6 @@ public record CyclonePerformance(
    * @return 1 − exp(−ln 2 (d/d50c)^m)
    */
   public double correctedPartition(double sizeM) {
-    return -Math.expm1(-Math.log(2) * Math.pow(sizeM / cutSizeM, sharpness));
+    return -Math.expm1(-LN_2 * Math.pow(sizeM / cutSizeM, sharpness));
   }
 }

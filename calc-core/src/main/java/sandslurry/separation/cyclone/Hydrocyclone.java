@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sandslurry.correlation.Physics;
 import sandslurry.material.Proportions;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.separation.Numbers;
 import sandslurry.separation.Partition;
 import sandslurry.separation.UnitFeed;
@@ -57,7 +58,10 @@ public record Hydrocyclone(HydrocycloneGeometry geometry, int parallel) {
         new CycloneFeed(
             feed.mixtureM3ps() / parallel, feed.liquid(), volume, feed.sandDensityKgM3());
     CyclonePerformance performance = model.performance(geometry, each);
-    List<Double> corrected = feed.sizesM().stream().map(performance::correctedPartition).toList();
+    List<Double> corrected = new ArrayList<>();
+    for (GrainRange size : feed.sizes()) {
+      corrected.add(performance.correctedPartition(size.meanM()));
+    }
     double below = performance.underflowShare();
     double total = feed.sandTotalKgps();
     double sorted = total > 0 ? volume * feed.sandKgps(corrected) / total : 0;
@@ -65,8 +69,10 @@ public record Hydrocyclone(HydrocycloneGeometry geometry, int parallel) {
     double wanted = volume * follow + (1 - follow) * sorted;
     double room = Proportions.PACKED_VOLUME_FRACTION * below;
     double passed = wanted > room ? room / wanted : 1;
-    List<Double> sand =
-        corrected.stream().map(y -> Numbers.rounded(passed * (follow + (1 - follow) * y))).toList();
+    List<Double> sand = new ArrayList<>();
+    for (double y : corrected) {
+      sand.add(Numbers.rounded(passed * (follow + (1 - follow) * y)));
+    }
     double sandVolume = total > 0 ? volume * feed.sandKgps(sand) / total : 0;
     double water = Numbers.rounded((below - sandVolume) / (1 - volume));
     double underflowSand = sandVolume / below;

@@ -1,9 +1,11 @@
 package sandslurry.separation.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import sandslurry.fact.step.Equation;
 import sandslurry.fact.step.Trace;
+import sandslurry.material.sand.GrainRange;
 import sandslurry.separation.Numbers;
 import sandslurry.separation.Partition;
 import sandslurry.separation.UnitFeed;
@@ -121,7 +123,10 @@ public record CakeSeparator(
     double share = wettingShare(caught, fineSand, wetting, wettingSolids, trace);
     // Liquid is what carries the rest on: where all of it stays in the cake, so does the fibre.
     double fibre = share >= 1 && caught > 0 ? 1 : fibreCapture;
-    List<Double> sand = feed.sizesM().stream().map(size -> held(size) ? 1.0 : share).toList();
+    List<Double> sand = new ArrayList<>();
+    for (GrainRange size : feed.sizes()) {
+      sand.add(held(size.meanM()) ? 1.0 : share);
+    }
     Partition partition =
         new Partition(
             sand, share, Numbers.rounded(finesCapture + (1 - finesCapture) * share), share, fibre);
