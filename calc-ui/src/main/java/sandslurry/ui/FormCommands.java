@@ -289,10 +289,17 @@ final class FormCommands {
 
   private Optional<Path> choose(
       String title, String verb, String ending, String kind, boolean saving) {
-    JFileChooser chooser = new JFileChooser(folder.toFile());
+    Optional<Path> file = model.file().map(Path::toAbsolutePath);
+    JFileChooser chooser = new JFileChooser(file.map(Path::getParent).orElse(folder).toFile());
     chooser.setDialogTitle(title);
+    chooser.setApproveButtonText(verb);
     chooser.setFileFilter(new FileNameExtensionFilter(kind + " (*." + ending + ")", ending));
-    if (chooser.showDialog(frame, verb) != JFileChooser.APPROVE_OPTION) {
+    if (saving && file.isPresent()) {
+      String name = file.get().getFileName().toString().replaceFirst("\\.[^.]*$", "");
+      chooser.setSelectedFile(new File(chooser.getCurrentDirectory(), name + "." + ending));
+    }
+    int answer = saving ? chooser.showSaveDialog(frame) : chooser.showOpenDialog(frame);
+    if (answer != JFileChooser.APPROVE_OPTION) {
       return Optional.empty();
     }
     File chosen = chooser.getSelectedFile();
