@@ -266,7 +266,7 @@ class PlantProperties {
             .with("/plant/units/6/mixer/speed", 200.0 / 60 + " 1/s")
             .with("/carrier/temperature", "59 degF")
             .with("/units", "US");
-    List<Step> one = Evaluation.assess(design(metric)).working();
+    List<Step> one = Shipped.assessment(metric).working();
     List<Step> other = Evaluation.assess(design(us)).working();
     assertThat(other).hasSameSizeAs(one);
     for (int i = 0; i < one.size(); i++) {
@@ -349,8 +349,7 @@ class PlantProperties {
 
   @Example
   void everyPlantComesWithTheCautionsOfPitsAndStorages() {
-    Assessment assessment = Evaluation.assess(design(Documents.plant()));
-    assertThat(assessment.cautions())
+    assertThat(Shipped.assessment(Documents.plant()).cautions())
         .extracting(SafetyCaution::title)
         .contains(
             "Manure gas and confined spaces",

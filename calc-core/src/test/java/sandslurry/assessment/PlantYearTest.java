@@ -64,6 +64,11 @@ class PlantYearTest {
     return -6 + 3 * month + " degC";
   }
 
+  /** Every month is as warm as November, with 400 mm of rain. */
+  private static DesignDocument wet() {
+    return plant(i -> warming(10), 400, share("October", 100));
+  }
+
   private static String share(String month, int percent) {
     return "{\"storage\":\"Storage\",\"month\":\"" + month + "\",\"share\":\"" + percent + " %\"}";
   }
@@ -104,52 +109,71 @@ class PlantYearTest {
           .isGreaterThanOrEqualTo(year.months().get(i - 1).capture().getAsDouble() - 1e-9);
     }
     assertThat(accounts.capture().low()).isLessThanOrEqualTo(january.capture().getAsDouble());
-    // A year that is all as November has November's recovery.
-    Accounts same = accounts(assess(plant(i -> warming(10), 75, share("October", 100))));
+    // A year that is all as November has November's recovery, however much rains on the storage.
+    Accounts same = accounts(assess(wet()));
     assertThat(same.year().orElseThrow().months().get(0).capture().getAsDouble())
         .isCloseTo(year.months().get(10).capture().getAsDouble(), within(1e-6));
   }
 
+  // When a storage is emptied changes no recovery, so that a plan of it and what is wanted of the
+  // sand are judged in one plant.
+
+  private static double least() {
+    return months().year().orElseThrow().least().orElseThrow().capture().getAsDouble();
+  }
+
+  private static double mean() {
+    return months().capture().base();
+  }
+
+  private static Accounts months() {
+    return accounts(assess(plant(PlantYearTest::warming, 75, share("October", 100))));
+  }
+
+  /** Sand that is recovered in the mean of the year, but not in its coldest month. */
+  private static Assessment gaining() {
+    return assess(
+        plant(PlantYearTest::warming, 75, share("October", 5))
+            .with(WANTED, 50 * (least() + mean()) + " %"));
+  }
+
+  /** Sand that is recovered in every month. */
+  private static Assessment unplanned() {
+    return assess(plant(PlantYearTest::warming, 75, "").with(WANTED, 100 * least() - 0.1 + " %"));
+  }
+
+  /** Sand that is recovered neither in the mean of the year nor in its coldest month. */
+  private static Assessment fitting() {
+    String often = share("February", 100) + "," + share("June", 100) + "," + share("October", 100);
+    return assess(
+        plant(PlantYearTest::warming, 75, often).with(WANTED, 100 * mean() + 0.03 + " %"));
+  }
+
   @Test
   void theColdestMonthJudgesTheRecovery() {
-    DesignDocument document = plant(PlantYearTest::warming, 75, share("October", 100));
-    Accounts accounts = accounts(assess(document));
-    double least = accounts.year().orElseThrow().least().orElseThrow().capture().getAsDouble();
-    double mean = accounts.capture().base();
-    assertThat(least).isLessThan(mean - 5e-4);
-    Assessment between = assess(document.with(WANTED, 50 * (least + mean) + " %"));
-    assertThat(found(between, "sand recovery", Severity.FAIL))
+    assertThat(least()).isLessThan(mean() - 5e-4);
+    assertThat(found(gaining(), "sand recovery", Severity.FAIL))
         .contains("plant.worst-month-low")
         .doesNotContain("plant.recovery-low");
-    Assessment below = assess(document.with(WANTED, 100 * least - 0.1 + " %"));
-    assertThat(found(below, "sand recovery", Severity.PASS)).contains("plant.worst-month");
-    Assessment above = assess(document.with(WANTED, 100 * mean + 0.03 + " %"));
-    assertThat(found(above, "sand recovery", Severity.FAIL))
+    assertThat(found(unplanned(), "sand recovery", Severity.PASS)).contains("plant.worst-month");
+    assertThat(found(fitting(), "sand recovery", Severity.FAIL))
         .contains("plant.recovery-low")
         .doesNotContain("plant.worst-month-low");
   }
 
   @Test
   void theFullestMonthJudgesTheStorage() {
-    Assessment fits =
-        assess(
-            plant(
-                PlantYearTest::warming,
-                75,
-                share("February", 100) + "," + share("June", 100) + "," + share("October", 100)));
+    Assessment fits = fitting();
     assertThat(found(fits, "Storage", Severity.PASS)).contains("plant.year-fits");
     StorageYear year = accounts(fits).year().orElseThrow().storages().get("Storage");
     assertThat(year.repeats()).isTrue();
     assertThat(year.months().get(year.highest()).name()).isIn("February", "June", "October");
-    Assessment gains = assess(plant(PlantYearTest::warming, 75, share("October", 5)));
-    assertThat(found(gains, "Storage", Severity.FAIL)).contains("plant.year-gains");
+    assertThat(found(gaining(), "Storage", Severity.FAIL)).contains("plant.year-gains");
     // Not emptied by plan it is told that it runs over, and not judged.
-    Assessment unplanned = assess(plant(PlantYearTest::warming, 75, ""));
-    assertThat(found(unplanned, "Storage", Severity.FAIL)).isEmpty();
-    assertThat(found(unplanned, "Storage", Severity.NOTE)).contains("plant.runs-over");
-    // Three metres of rain a year and one emptying: it rises into its reserve, or runs over.
-    Assessment wet = assess(plant(PlantYearTest::warming, 400, share("October", 100)));
-    assertThat(found(wet, "Storage", Severity.FAIL))
+    assertThat(found(unplanned(), "Storage", Severity.FAIL)).isEmpty();
+    assertThat(found(unplanned(), "Storage", Severity.NOTE)).contains("plant.runs-over");
+    // Nearly five metres of rain a year and one emptying: it rises into its reserve, or runs over.
+    assertThat(found(assess(wet()), "Storage", Severity.FAIL))
         .containsAnyOf("plant.year-reserve", "plant.year-gains");
   }
 

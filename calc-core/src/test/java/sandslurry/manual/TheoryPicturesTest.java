@@ -13,9 +13,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.correlation.Physics;
-import sandslurry.design.document.DesignDocument;
+import sandslurry.golden.Shipped;
 import sandslurry.manual.LineChart.Axis;
 import sandslurry.material.Slurry;
 import sandslurry.material.liquid.HerschelBulkley;
@@ -318,9 +317,7 @@ class TheoryPicturesTest {
   /** Rings: where the program has the pump of the example in its states. */
   @Test
   void pumpAndLineInTheirStates() throws Exception {
-    DesignDocument document =
-        DesignDocument.load(Path.of("..", "docs", "examples", "pen-to-storage.json"));
-    Assessment assessment = Evaluation.assess(document.read().design().orElseThrow());
+    Assessment assessment = Shipped.assessment("pen-to-storage.json");
     LineChart chart =
         new LineChart(
             new Axis("flow rate, L/s", 0, 28, false, 0, 4, 8, 12, 16, 20, 24, 28),

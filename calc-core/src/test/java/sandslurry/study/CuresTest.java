@@ -146,6 +146,7 @@ class CuresTest {
   void besideAPlantTheLineIsMendedToo() {
     DesignDocument document =
         Documents.plant()
+            .without("/plant/modes")
             .with("/lines/0/mixture/stream", "from box")
             .with("/lines/0/flow/minimum", "20 L/s")
             .with("/lines/0/flow/design", "22 L/s")

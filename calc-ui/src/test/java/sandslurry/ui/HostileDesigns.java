@@ -1,7 +1,9 @@
 package sandslurry.ui;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.lang.management.ManagementFactory;
 import java.nio.ByteBuffer;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -538,18 +540,21 @@ final class HostileDesigns {
     return plant.with("/plant/units/0/in", PLANT.text("/plant/units/0/in") + in);
   }
 
-  /** Judges every file of a folder in one machine: a line each with code, time and name. */
+  /**
+   * Judges every file of a folder in one machine: a line each with code, time of the processor and
+   * name. What is said goes to files beside it, ending in {@code .out} and {@code .err}.
+   */
   public static void main(String[] args) throws Exception {
+    var machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
     for (Path file : Files.list(Path.of(args[0])).sorted().toList()) {
-      long start = System.nanoTime();
-      int code =
-          Main.run(
-              new PrintWriter(new StringWriter()),
-              new PrintWriter(new StringWriter()),
-              "judge",
-              file.toString());
-      System.out.println(
-          code + " " + (System.nanoTime() - start) / 1_000_000 + " " + file.getFileName());
+      StringWriter out = new StringWriter();
+      StringWriter err = new StringWriter();
+      long start = machine.getProcessCpuTime();
+      int code = Main.run(new PrintWriter(out), new PrintWriter(err), "judge", file.toString());
+      long worked = (machine.getProcessCpuTime() - start) / 1_000_000;
+      Files.writeString(Path.of(file + ".out"), out.toString());
+      Files.writeString(Path.of(file + ".err"), err.toString());
+      System.out.println(code + " " + worked + " " + file.getFileName());
     }
   }
 }

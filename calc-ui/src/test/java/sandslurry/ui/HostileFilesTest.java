@@ -2,19 +2,16 @@ package sandslurry.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.sun.management.OperatingSystemMXBean;
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -37,51 +34,21 @@ class HostileFilesTest {
   /** What a terminal would obey, or that turns the direction of writing. */
   private static final Pattern INVISIBLE = Pattern.compile("[\\p{Cntrl}\\p{Cf}&&[^\\r\\n]]");
 
-  @TempDir private Path folder;
+  private static final Map<String, Ended> ENDED = new HashMap<>();
+
+  /** How one of them ended: its code, what it took of the processor, what it said. */
+  private record Ended(int code, Duration worked, String out, String err) {}
 
   static List<HostileDesigns.Hostile> hostile() {
     return HostileDesigns.all();
   }
 
-  @ParameterizedTest
-  @MethodSource("hostile")
-  void aHostileFileIsRefusedInWordsOrJudged(HostileDesigns.Hostile hostile) throws IOException {
-    Path file = Files.write(folder.resolve("design.json"), hostile.content());
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    var machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-    long start = machine.getProcessCpuTime();
-    int code = Main.run(new PrintWriter(out), new PrintWriter(err), "judge", file.toString());
-    long worked = machine.getProcessCpuTime() - start;
-
-    assertThat(Duration.ofNanos(worked)).as("time of the processor").isLessThan(LONGEST);
-    assertThat(err.toString()).doesNotContainPattern(INSIDE).doesNotContainPattern(INVISIBLE);
-    assertThat(out.toString()).doesNotContainPattern(INVISIBLE).doesNotContainPattern(NO_NUMBER);
-    if (hostile.said().equals(HostileDesigns.JUDGED)) {
-      assertThat(err.toString()).isEmpty();
-      assertThat(code).isLessThan(3);
-    } else if (!hostile.said().equals(HostileDesigns.EITHER)) {
-      assertThat(code).as(err.toString()).isEqualTo(3);
-    }
-    if (code == 3) {
-      assertThat(out.toString()).isEmpty();
-      assertThat(err.toString().lines())
-          .isNotEmpty()
-          .hasSizeLessThanOrEqualTo(101)
-          .allMatch(line -> line.length() < LONGEST_LINE)
-          .doesNotHaveDuplicates();
-    }
-    if (code == 3 && !hostile.said().equals(HostileDesigns.EITHER)) {
-      Pattern said = Pattern.compile(hostile.said());
-      assertThat(err.toString().lines()).anyMatch(line -> said.matcher(line).find());
-    }
-  }
-
-  @Test
-  void aSmallMemoryIsEnoughForEveryOneOfThem() throws Exception {
-    int number = 0;
-    for (HostileDesigns.Hostile hostile : HostileDesigns.all()) {
-      Files.write(folder.resolve(String.format("%03d.json", number++)), hostile.content());
+  /** A small memory is enough for every one of them, one after the other in one process. */
+  @BeforeAll
+  static void judged(@TempDir Path folder) throws Exception {
+    List<HostileDesigns.Hostile> all = HostileDesigns.all();
+    for (int i = 0; i < all.size(); i++) {
+      Files.write(folder.resolve(name(i)), all.get(i).content());
     }
     Process process =
         new ProcessBuilder(
@@ -94,6 +61,54 @@ class HostileFilesTest {
     String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor(1, TimeUnit.MINUTES)).isTrue();
     assertThat(process.exitValue()).as(said).isZero();
-    assertThat(said.lines()).hasSize(number).allMatch(line -> line.matches("[0-3] \\d+ .*"));
+    assertThat(said.lines()).hasSameSizeAs(all).allMatch(line -> line.matches("[0-3] \\d+ .*"));
+    List<String> lines = said.lines().toList();
+    for (int i = 0; i < all.size(); i++) {
+      String[] words = lines.get(i).split(" ");
+      assertThat(words[2]).isEqualTo(name(i));
+      ENDED.put(
+          all.get(i).name(),
+          new Ended(
+              Integer.parseInt(words[0]),
+              Duration.ofMillis(Long.parseLong(words[1])),
+              Files.readString(folder.resolve(name(i) + ".out")),
+              Files.readString(folder.resolve(name(i) + ".err"))));
+    }
+    assertThat(ENDED).hasSameSizeAs(all);
+  }
+
+  private static String name(int number) {
+    return String.format("%03d.json", number);
+  }
+
+  @ParameterizedTest
+  @MethodSource("hostile")
+  void aHostileFileIsRefusedInWordsOrJudged(HostileDesigns.Hostile hostile) {
+    Ended ended = ENDED.get(hostile.name());
+    int code = ended.code();
+    String out = ended.out();
+    String err = ended.err();
+
+    assertThat(ended.worked()).as("time of the processor").isLessThan(LONGEST);
+    assertThat(err).doesNotContainPattern(INSIDE).doesNotContainPattern(INVISIBLE);
+    assertThat(out).doesNotContainPattern(INVISIBLE).doesNotContainPattern(NO_NUMBER);
+    if (hostile.said().equals(HostileDesigns.JUDGED)) {
+      assertThat(err).isEmpty();
+      assertThat(code).isLessThan(3);
+    } else if (!hostile.said().equals(HostileDesigns.EITHER)) {
+      assertThat(code).as(err).isEqualTo(3);
+    }
+    if (code == 3) {
+      assertThat(out).isEmpty();
+      assertThat(err.lines())
+          .isNotEmpty()
+          .hasSizeLessThanOrEqualTo(101)
+          .allMatch(line -> line.length() < LONGEST_LINE)
+          .doesNotHaveDuplicates();
+    }
+    if (code == 3 && !hostile.said().equals(HostileDesigns.EITHER)) {
+      Pattern said = Pattern.compile(hostile.said());
+      assertThat(err.lines()).anyMatch(line -> said.matcher(line).find());
+    }
   }
 }
