@@ -72,7 +72,7 @@ record Headline(String text, List<Finding> said) {
         + (low.equals(high)
             ? ""
             : ", "
-                + units.number(Kind.PERCENT, range.base(), range.low(), range.high())
+                + units.number(Kind.PERCENT, range.base(), range.low(), range.high(), wanted)
                 + " % expected")
         + "; "
         + units.show(Kind.PERCENT, wanted)

@@ -58,6 +58,7 @@ final class PlantNumbers {
           "sand recovered, of the sand flushed",
           Kind.PERCENT,
           accounts.capture(),
+          targets.sandCapture(),
           "at least " + units.show(Kind.PERCENT, targets.sandCapture()));
     }
     row(
@@ -188,12 +189,16 @@ final class PlantNumbers {
   }
 
   private void row(String what, Kind<?> kind, Range range, String wanted) {
+    row(what, kind, range, range.base(), wanted);
+  }
+
+  private void row(String what, Kind<?> kind, Range range, double limit, String wanted) {
     String unit = kind.symbol(units);
     rows.add(
         List.of(
             what + (unit.isEmpty() ? "" : ", " + unit),
             units.number(kind, range.low(), range.low(), range.high()),
-            units.number(kind, range.base(), range.low(), range.high()),
+            units.number(kind, range.base(), range.low(), range.high(), limit),
             units.number(kind, range.high(), range.low(), range.high()),
             wanted));
   }

@@ -2,6 +2,7 @@ package sandslurry.units;
 
 import java.math.RoundingMode;
 import java.util.Locale;
+import java.util.stream.Stream;
 import javax.measure.Quantity;
 
 /** The two families of units in which results are shown. */
@@ -110,6 +111,32 @@ public enum UnitSystem {
   public String number(Kind<?> kind, double si, double lowSi, double highSi) {
     return NumberText.within(
         kind.number(this, si), kind.number(this, lowSi), kind.number(this, highSi), kind.digits());
+  }
+
+  /**
+   * Writes only the number, within its range and beside what it is compared with: with more digits
+   * where it would seem to lie on the other side.
+   *
+   * @param kind what the value is
+   * @param si the value in SI; must be finite
+   * @param lowSi the least that it may be
+   * @param highSi the most that it may be
+   * @param limitSi what it is compared with
+   * @return the rounded number in the unit that {@link Kind#symbol} names
+   */
+  public String number(Kind<?> kind, double si, double lowSi, double highSi, double limitSi) {
+    double limit = kind.number(this, limitSi);
+    double side = Double.compare(kind.number(this, si), limit);
+    return Stream.of(
+            number(kind, si, lowSi, highSi),
+            number(kind, si),
+            NumberText.rounded(
+                kind.number(this, si),
+                kind.digits(),
+                side < 0 ? RoundingMode.FLOOR : RoundingMode.CEILING))
+        .filter(text -> side == 0 || Double.compare(Double.parseDouble(text), limit) == side)
+        .findFirst()
+        .orElseGet(() -> number(kind, si));
   }
 
   /**

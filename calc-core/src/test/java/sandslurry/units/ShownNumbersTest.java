@@ -66,6 +66,16 @@ class ShownNumbersTest {
   }
 
   @Test
+  void aNumberBesideALimitIsSeenOnItsOwnSide() {
+    UnitSystem units = UnitSystem.METRIC;
+    assertThat(units.number(Kind.PERCENT, 0.8972, 0.86, 1, 0.90)).isEqualTo("89.7");
+    assertThat(units.number(Kind.PERCENT, 0.89998, 0.86, 1, 0.90)).isEqualTo("89.9");
+    assertThat(units.number(Kind.PERCENT, 0.90004, 0.86, 1, 0.90)).isEqualTo("90.1");
+    assertThat(units.number(Kind.PERCENT, 0.9312, 0.86, 1, 0.90)).isEqualTo("93");
+    assertThat(units.number(Kind.PERCENT, 0.90, 0.86, 1, 0.90)).isEqualTo("90");
+  }
+
+  @Test
   void showsTheSameValueInTwoSystems() {
     assertThat(UnitSystem.METRIC.show(Kind.LENGTH, 91.44)).isEqualTo("91.44 m");
     assertThat(UnitSystem.US.show(Kind.LENGTH, 91.44)).isEqualTo("300.0 ft");

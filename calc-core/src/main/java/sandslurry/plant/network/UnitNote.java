@@ -6,7 +6,8 @@ package sandslurry.plant.network;
  * @param unit the unit
  * @param reason what is the matter
  * @param value the number that shows it: a share by mass or volume, a load over capacity, or a head
- * @param wanted what was wanted instead; equal to the value where nothing was
+ * @param wanted what was wanted instead; equal to the value where nothing was, and of a screw the
+ *     time in which the sand that it leaves fills half of its box [s]
  */
 public record UnitNote(String unit, Reason reason, double value, double wanted) {
   /** What is the matter with a feed. */

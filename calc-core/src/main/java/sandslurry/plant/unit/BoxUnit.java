@@ -59,9 +59,12 @@ public record BoxUnit(
 
   private Divided divided(BoxSand sand) {
     double load = sand.screwLoad().orElse(0);
-    return load > 1
-        ? divided(sand.partition(), UnitNote.Reason.SCREW_OVERLOADED, load, 1)
-        : divided(sand.partition());
+    if (!(load > 1)) {
+      return divided(sand.partition());
+    }
+    double left = sand.bulkM3ps() * (1 - 1 / load);
+    double fillsS = box.areaM2() * box.waterDepthM() / 2 / left;
+    return divided(sand.partition(), UnitNote.Reason.SCREW_OVERLOADED, load, fillsS);
   }
 
   /** What the box, as it is rinsed, does with its feed without the water of the rinse. */

@@ -271,7 +271,8 @@ record PlantDayFindings(PlantModel model, PlantResult result, Findings findings)
     result.modes().forEach(mode -> mode.balance().ifPresent(b -> notes.addAll(b.notes())));
     for (UnitNote note : day.notes()) {
       if (notes.stream().noneMatch(note::like)) {
-        noted(note).why("in-the-day").add();
+        // A batch is held by the box until the screw has lifted it.
+        noted(note, 0).why("in-the-day").add();
       }
     }
   }

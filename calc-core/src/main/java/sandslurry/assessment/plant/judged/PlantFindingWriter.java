@@ -10,13 +10,24 @@ import sandslurry.units.Kind;
 interface PlantFindingWriter extends PlantTopicWriter {
   void all();
 
-  /** What a unit says of its feed; its clause says when. */
-  default Found noted(UnitNote note) {
+  /**
+   * What a unit says of its feed; its clause says when.
+   *
+   * @param note what it says
+   * @param lastsS how long the feed lasts [s]
+   */
+  default Found noted(UnitNote note, double lastsS) {
     return switch (note.reason()) {
       case SCREW_OVERLOADED ->
-          found("screw-overloaded", Severity.CAUTION, note.unit())
+          found(
+                  "screw-overloaded",
+                  note.wanted() < lastsS ? Severity.FAIL : Severity.CAUTION,
+                  note.unit())
               .with("load", Kind.PERCENT, note.value())
-              .why("screw-overloaded");
+              .with("lifts", Kind.PERCENT, 1 / note.value())
+              .with("fills", Kind.HOURS, note.wanted())
+              .why("screw-overloaded")
+              .cure("larger-screw");
       case TOO_THICK ->
           found("nothing-settles", Severity.CAUTION, note.unit())
               .with("solids", Kind.PERCENT, note.value())

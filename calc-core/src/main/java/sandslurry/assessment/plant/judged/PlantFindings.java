@@ -7,6 +7,7 @@ import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantTotals;
+import sandslurry.design.plant.PlantSpec.ModeSpec;
 import sandslurry.design.plant.PlantSpec.PenSpec;
 import sandslurry.fact.finding.Findings;
 import sandslurry.fact.finding.Found;
@@ -108,10 +109,29 @@ public record PlantFindings(PlantModel model, PlantResult result, Findings findi
                 for (UnitNote note : balance.notes()) {
                   if (notes.stream().noneMatch(note::like)) {
                     notes.add(note);
-                    noted(note).with("mode", mode.mode().name()).why("in-the-mode").add();
+                    noted(note, lastsS(note))
+                        .with("mode", mode.mode().name())
+                        .why("in-the-mode")
+                        .add();
                   }
                 }
               });
     }
+  }
+
+  /** How long a day the modes last in which a unit says so, without end where all do. */
+  private double lastsS(UnitNote note) {
+    List<ModeSpec> saying =
+        result.modes().stream()
+            .filter(
+                mode ->
+                    mode.balance().map(SteadyBalance::notes).stream()
+                        .flatMap(List::stream)
+                        .anyMatch(note::like))
+            .map(ModeResult::mode)
+            .toList();
+    return saying.size() == result.modes().size()
+        ? Double.POSITIVE_INFINITY
+        : saying.stream().mapToDouble(mode -> mode.toS() - mode.fromS()).sum();
   }
 }
