@@ -204,8 +204,8 @@ public record LineFindings(
         .when(
             ratio >= NOTED_WEAR,
             f ->
-                f.with("leastWear", factor(Math.pow(ratio, LEAST_WEAR_POWER)))
-                    .with("mostWear", factor(Math.pow(ratio, MOST_WEAR_POWER)))
+                f.with("leastWear", any -> factor(Math.pow(ratio, LEAST_WEAR_POWER)))
+                    .with("mostWear", any -> factor(Math.pow(ratio, MOST_WEAR_POWER)))
                     .why("wear"))
         .add();
   }

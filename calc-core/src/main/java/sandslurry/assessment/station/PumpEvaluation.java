@@ -40,6 +40,7 @@ public final class PumpEvaluation {
   private final PumpSpec spec;
   private final Change change;
   private Optional<PumpGroup> derated;
+  private List<RunningPump> pumps;
 
   /**
    * What differs from the design.
@@ -116,7 +117,10 @@ public final class PumpEvaluation {
    * @return in the order of the design
    */
   public List<RunningPump> pumps(RotodynamicSpec pump) {
-    return change.pumps().orElseGet(pump::pumps);
+    if (pumps == null) {
+      pumps = change.pumps().orElseGet(pump::pumps);
+    }
+    return pumps;
   }
 
   /**

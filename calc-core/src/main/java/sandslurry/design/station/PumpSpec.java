@@ -223,12 +223,13 @@ public sealed interface PumpSpec {
      */
     public List<RunningPump> pumps() {
       List<RunningPump> pumps = new ArrayList<>();
+      PumpCurve clear = clearCurve();
       for (int i = 0; i < station.count(); i++) {
         pumps.add(
             new RunningPump(
                 "pump " + (i + 1),
                 first,
-                clearCurve(),
+                clear,
                 impellerM,
                 false,
                 Optional.empty(),

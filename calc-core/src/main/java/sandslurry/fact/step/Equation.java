@@ -156,6 +156,16 @@ public record Equation(
   }
 
   /**
+   * The same equation of another source.
+   *
+   * @param publication the publication
+   * @return the equation by that
+   */
+  Equation by(String publication) {
+    return new Equation(how, symbol, meaning, text, kind, publication, inputs);
+  }
+
+  /**
    * The equation as it is printed.
    *
    * @return the symbol and its right-hand side

@@ -37,9 +37,9 @@ public final class Equations {
   private static final Map<Class<?>, Equations> READ = new ConcurrentHashMap<>();
 
   private final String name;
-  private final Map<String, Matcher> entries;
+  private final Map<String, Equation> entries;
 
-  private Equations(String name, Map<String, Matcher> entries) {
+  private Equations(String name, Map<String, Equation> entries) {
     this.name = name;
     this.entries = entries;
   }
@@ -57,17 +57,31 @@ public final class Equations {
 
   private static Equations sheet(Class<?> owner) {
     String name = owner.getSimpleName() + ".equations";
-    Map<String, Matcher> entries = new LinkedHashMap<>();
+    Map<String, Equation> entries = new LinkedHashMap<>();
     for (String paragraph : read(owner, name).split("\n\\s*\n")) {
       String entry =
           paragraph.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n"));
       Matcher parts = ENTRY.matcher(entry);
       if (!entry.isBlank()
-          && (!parts.matches() || entries.put(parts.group("key"), parts) != null)) {
+          && (!parts.matches() || entries.put(parts.group("key"), equation(parts)) != null)) {
         throw new IllegalArgumentException(name + " does not read or repeats: " + entry);
       }
     }
     return new Equations(name, entries);
+  }
+
+  /** An entry; its source is empty where the code names it. */
+  private static Equation equation(Matcher entry) {
+    String inputs = entry.group("inputs");
+    String source = entry.group("source");
+    return new Equation(
+        HOW.get(entry.group("how")),
+        entry.group("symbol"),
+        entry.group("meaning"),
+        entry.group("text"),
+        Kind.named(entry.group("kind")),
+        source == null ? "" : source,
+        inputs == null ? List.of() : Equation.read(inputs));
   }
 
   private static String read(Class<?> owner, String name) {
@@ -95,7 +109,11 @@ public final class Equations {
    * @throws IllegalArgumentException if the sheet has no such equation or none with a source
    */
   public Equation of(String key) {
-    return of(key, entry(key).group("source"));
+    Equation equation = entry(key);
+    if (equation.source().isEmpty()) {
+      throw new IllegalArgumentException(key + " in " + name + " has no source");
+    }
+    return equation;
   }
 
   /**
@@ -107,23 +125,11 @@ public final class Equations {
    * @throws IllegalArgumentException if the sheet has no such equation
    */
   public Equation of(String key, String source) {
-    if (source == null) {
-      throw new IllegalArgumentException(key + " in " + name + " has no source");
-    }
-    Matcher entry = entry(key);
-    String inputs = entry.group("inputs");
-    return new Equation(
-        HOW.get(entry.group("how")),
-        entry.group("symbol"),
-        entry.group("meaning"),
-        entry.group("text"),
-        Kind.named(entry.group("kind")),
-        source,
-        inputs == null ? List.of() : Equation.read(inputs));
+    return entry(key).by(source);
   }
 
-  private Matcher entry(String key) {
-    Matcher entry = entries.get(key);
+  private Equation entry(String key) {
+    Equation entry = entries.get(key);
     if (entry == null) {
       throw new IllegalArgumentException("no equation " + key + " in " + name);
     }

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.IntStream;
 import sandslurry.numeric.Roots;
 import sandslurry.numeric.UnsolvedException;
 
@@ -237,10 +236,14 @@ public record DutyPoints(
 
     /** Those values at which there is a gap. */
     private static double[] taken(double[] values, double[] gaps) {
-      return IntStream.range(0, values.length)
-          .filter(i -> !Double.isNaN(gaps[i]))
-          .mapToDouble(i -> values[i])
-          .toArray();
+      double[] taken = new double[values.length];
+      int count = 0;
+      for (int i = 0; i < values.length; i++) {
+        if (!Double.isNaN(gaps[i])) {
+          taken[count++] = values[i];
+        }
+      }
+      return Arrays.copyOf(taken, count);
     }
 
     DutyPoints run() {
