@@ -17,53 +17,68 @@ final class LoopFlows {
   private LoopFlows() {}
 
   /**
-   * Solves a loop.
+   * Solves a loop, for all constituents at once.
    *
-   * @param shares S by receiver and giver; what a unit gives to itself is not read; changed
-   * @param leaves c; changed
-   * @param comes b; changed
-   * @return x
+   * @param shares S by receiver, giver and constituent; null where a unit gives nothing to another;
+   *     what it gives to itself is not read; changed
+   * @param leaves c by unit and constituent; changed
+   * @param comes b by unit and constituent; changed to x
+   * @return x by unit and constituent
    * @throws UnsolvedException if no unit that something reaches lets it leave
    */
-  static double[] of(double[][] shares, double[] leaves, double[] comes) {
+  static double[][] of(double[][][] shares, double[][] leaves, double[][] comes) {
     int n = comes.length;
-    double[] gives = new double[n];
-    // A unit passes on to few others: the rest of its column is nothing and is passed over.
-    int[] takers = new int[n];
+    int count = comes[0].length;
+    double[][] gives = new double[n][];
+    double[] part = new double[count];
     for (int k = 0; k < n; k++) {
-      int taking = 0;
-      gives[k] = leaves[k];
+      gives[k] = leaves[k].clone();
       for (int i = k + 1; i < n; i++) {
-        if (shares[i][k] > 0) {
-          gives[k] += shares[i][k];
-          takers[taking++] = i;
+        for (int c = 0; shares[i][k] != null && c < count; c++) {
+          gives[k][c] += shares[i][k][c];
         }
       }
-      if (!(gives[k] >= Double.MIN_NORMAL)) {
-        throw new UnsolvedException(": it piles up in a loop");
+      for (double all : gives[k]) {
+        if (!(all >= Double.MIN_NORMAL)) {
+          throw new UnsolvedException("a constituent piles up in a loop");
+        }
       }
-      double[] from = shares[k];
       for (int j = k + 1; j < n; j++) {
-        if (from[j] > 0) {
-          double part = from[j] / gives[k];
-          leaves[j] += part * leaves[k];
-          for (int t = 0; t < taking; t++) {
-            shares[takers[t]][j] += part * shares[takers[t]][k];
+        if (shares[k][j] != null) {
+          for (int c = 0; c < count; c++) {
+            part[c] = shares[k][j][c] / gives[k][c];
+          }
+          addProduct(leaves[j], part, leaves[k]);
+          for (int i = k + 1; i < n; i++) {
+            if (shares[i][k] != null) {
+              shares[i][j] = shares[i][j] == null ? new double[count] : shares[i][j];
+              addProduct(shares[i][j], part, shares[i][k]);
+            }
           }
         }
       }
-      for (int t = 0; t < taking; t++) {
-        comes[takers[t]] += comes[k] * shares[takers[t]][k] / gives[k];
+      for (int i = k + 1; i < n; i++) {
+        for (int c = 0; shares[i][k] != null && c < count; c++) {
+          comes[i][c] += comes[k][c] * shares[i][k][c] / gives[k][c];
+        }
       }
     }
-    double[] through = new double[n];
     for (int k = n - 1; k >= 0; k--) {
-      double sum = comes[k];
       for (int j = k + 1; j < n; j++) {
-        sum += shares[k][j] * through[j];
+        if (shares[k][j] != null) {
+          addProduct(comes[k], shares[k][j], comes[j]);
+        }
       }
-      through[k] = sum / gives[k];
+      for (int c = 0; c < count; c++) {
+        comes[k][c] /= gives[k][c];
+      }
     }
-    return through;
+    return comes;
+  }
+
+  private static void addProduct(double[] sum, double[] one, double[] other) {
+    for (int c = 0; c < sum.length; c++) {
+      sum[c] += one[c] * other[c];
+    }
   }
 }

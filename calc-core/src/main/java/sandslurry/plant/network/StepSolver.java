@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import sandslurry.numeric.FixedPoint;
 import sandslurry.numeric.Interruption;
-import sandslurry.numeric.UnsolvedException;
 import sandslurry.plant.Constituents;
 import sandslurry.plant.Stream;
 
@@ -71,9 +70,6 @@ final class StepSolver {
 
   /** The units from the last of the flow to the first. */
   private final int[] upstream;
-
-  /** Shares within a loop, written anew for each. */
-  private final double[][] within;
 
   /** Volume that comes to each unit from outside and that it held. */
   private final double[] comesM3ps;
@@ -172,8 +168,6 @@ final class StepSolver {
     for (int u = 0; u < units.size(); u++) {
       pumpsM3ps[u] = units.get(u) instanceof Pit pit ? pumps(pit) : new double[0];
     }
-    int longest = Arrays.stream(network.loops()).mapToInt(loop -> loop.length).max().orElse(0);
-    this.within = new double[longest][longest];
     double[] comes = through(outside);
     this.comesM3ps = IntStream.range(0, units.size()).mapToDouble(u -> volume(comes, u)).toArray();
     this.duties = new double[units.size()];
@@ -244,7 +238,7 @@ final class StepSolver {
     double[] previous = null;
     for (int pass = 1; pass <= most; pass++) {
       Division division = divided(state);
-      boolean[][] reached = reached(division);
+      boolean[][] reached = reached(division, null);
       trap = trap(division, state, reached);
       if (trap != null && r == 0) {
         r = 1;
@@ -286,7 +280,7 @@ final class StepSolver {
       before = change;
     }
     Division last = divided(state);
-    return new Passed(state, last, false, false, trap(last, state, reached(last)));
+    return new Passed(state, last, false, false, trap(last, state, reached(last, null)));
   }
 
   /** The greatest change of a flow, over the total flow through the same unit. */
@@ -500,101 +494,87 @@ final class StepSolver {
     return most > 0 ? gap / most : 0;
   }
 
-  /** What passes when the shares are held, constituent by constituent. */
+  /** What passes when the shares are held. */
   private double[] closed(
       Division division, double[] state, double lag, boolean[][] reachedByFeeds) {
     Interruption.check();
-    double[] result = new double[state.length];
-    double[] comes = new double[units.size()];
-    for (int i = 0; i < count; i++) {
-      boolean[] reached = lag > 0 ? reached(division, i, state) : reachedByFeeds[i];
-      for (int u = 0; u < comes.length; u++) {
+    boolean[][] reached = lag > 0 ? reached(division, state) : reachedByFeeds;
+    double[][] comes = new double[units.size()][count];
+    for (int u = 0; u < comes.length; u++) {
+      for (int i = 0; i < count; i++) {
         int at = u * count + i;
-        comes[u] = reached[u] ? outside[at] + stored[at] + lag * state[at] : 0;
+        comes[u][i] = reached[i][u] ? outside[at] + stored[at] + lag * state[at] : 0;
       }
-      for (int[] loop : network.loops()) {
-        if (loop.length == 1 && !feedsItself(loop[0])) {
-          result[loop[0] * count + i] = comes[loop[0]] / (1 + lag);
-        } else {
-          closed(division, i, lag, loop, reached, comes, result);
-        }
-        passOn(division, i, loop, result, comes);
+    }
+    double[] result = new double[state.length];
+    for (int[] loop : network.loops()) {
+      double[][] through = closed(division, lag, loop, reached, comes);
+      for (int k = 0; k < loop.length; k++) {
+        System.arraycopy(through[k], 0, result, loop[k] * count, count);
+        passOn(division, loop[k], through[k], comes);
       }
     }
     return result;
   }
 
-  private boolean feedsItself(int unit) {
-    for (int taker : takers[unit]) {
-      if (taker == unit) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Adds what passes through the units of a loop when so much comes to them from before it. */
-  private void closed(
-      Division division,
-      int constituent,
-      double lag,
-      int[] loop,
-      boolean[] reached,
-      double[] comes,
-      double[] result) {
+  /** What passes through the units of a loop when so much comes to them from before it. */
+  private double[][] closed(
+      Division division, double lag, int[] loop, boolean[][] reached, double[][] comes) {
     int n = loop.length;
-    for (int k = 0; k < n; k++) {
-      Arrays.fill(within[k], 0, n, 0);
+    if (n == 1 && IntStream.of(takers[loop[0]]).noneMatch(to -> to == loop[0])) {
+      double[] alone = comes[loop[0]];
+      for (int i = 0; i < count; i++) {
+        alone[i] /= 1 + lag;
+      }
+      return new double[][] {alone};
     }
-    double[] leaves = new double[n];
-    double[] right = new double[n];
+    double[][][] within = new double[n][n][];
+    double[][] leaves = new double[n][count];
+    double[][] right = new double[n][];
     for (int k = 0; k < n; k++) {
       int from = loop[k];
       right[k] = comes[from];
-      leaves[k] = reached[from] ? lag : 1 + lag;
       double[][] shares = division.of()[from];
-      for (int outlet = 0; reached[from] && outlet < shares.length; outlet++) {
-        int to = outlet < takers[from].length ? takers[from][outlet] : NOBODY;
-        if (to != NOBODY && loopOf[to] == loopOf[from]) {
-          within[placeOf[to]][k] += shares[outlet][constituent];
-        } else {
-          leaves[k] += shares[outlet][constituent];
+      for (int i = 0; i < count; i++) {
+        leaves[k][i] = reached[i][from] ? lag : 1 + lag;
+      }
+      for (int outlet = 0; outlet < shares.length; outlet++) {
+        double[] part = leaves[k];
+        if (isWithin(from, outlet)) {
+          int to = placeOf[takers[from][outlet]];
+          within[to][k] = within[to][k] == null ? new double[count] : within[to][k];
+          part = within[to][k];
+        }
+        for (int i = 0; i < count; i++) {
+          part[i] += reached[i][from] ? shares[outlet][i] : 0;
         }
       }
     }
-    double[] flows = flows(constituent, within, leaves, right);
-    for (int k = 0; k < n; k++) {
-      result[loop[k] * count + constituent] = flows[k];
-    }
+    return LoopFlows.of(within, leaves, right);
   }
 
-  private void passOn(
-      Division division, int constituent, int[] loop, double[] through, double[] comes) {
-    for (int from : loop) {
-      double flow = through[from * count + constituent];
-      for (int outlet = 0; flow > 0 && outlet < takers[from].length; outlet++) {
-        int to = takers[from][outlet];
-        if (to != NOBODY && loopOf[to] != loopOf[from]) {
-          comes[to] += division.of()[from][outlet][constituent] * flow;
+  /** Whether what leaves a unit by an outlet stays in its loop. */
+  private boolean isWithin(int from, int outlet) {
+    int to = outlet < takers[from].length ? takers[from][outlet] : NOBODY;
+    return to != NOBODY && loopOf[to] == loopOf[from];
+  }
+
+  private void passOn(Division division, int from, double[] through, double[][] comes) {
+    for (int outlet = 0; outlet < takers[from].length; outlet++) {
+      int to = takers[from][outlet];
+      if (to != NOBODY && !isWithin(from, outlet)) {
+        for (int i = 0; i < count; i++) {
+          comes[to][i] += division.of()[from][outlet][i] * through[i];
         }
       }
     }
   }
 
-  /** Solves one balance; the name of its constituent is only written where it is needed. */
-  private double[] flows(int constituent, double[][] within, double[] leaves, double[] comes) {
-    try {
-      return LoopFlows.of(within, leaves, comes);
-    } catch (UnsolvedException e) {
-      throw new UnsolvedException("flow of " + constituents.name(constituent) + e.getMessage());
-    }
-  }
-
-  /** The units that each constituent reaches from the feeds and from what pits held. */
-  private boolean[][] reached(Division division) {
+  /** The units that each constituent reaches from the feeds and from what pits held, or it held. */
+  private boolean[][] reached(Division division, double[] held) {
     boolean[][] reached = new boolean[count][];
     for (int i = 0; i < count; i++) {
-      reached[i] = reached(division, i, null);
+      reached[i] = reached(division, i, held);
     }
     return reached;
   }
