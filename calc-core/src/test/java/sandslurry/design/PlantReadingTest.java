@@ -52,7 +52,7 @@ class PlantReadingTest {
     refuses(document, "/plant/units/2/body", "the apex");
     refuses(document, "/plant/units/3/openning", "is not a field here");
     refuses(document, "/plant/units/5/outlets", "sum 1");
-    refuses(document, "/plant/units/6/capacity", "within the capacity");
+    refuses(document, "/plant/units/6/weirVolume", "below the capacity");
     refuses(document, "/plant/units/7/name", "\"nowhere\" flows into");
     refuses(document, "/plant/units/5/name", "\"bleed\" leaves");
     refuses(document, "/plant/modes", "from 0 h to 24 h");
@@ -67,6 +67,18 @@ class PlantReadingTest {
         Documents.plant().with("/plant/modes/1/flows/0/stream", "pressed"),
         "/plant/modes/1/flows",
         "those are: recycle, wash");
+  }
+
+  @Test
+  void thePitHoldsWhatItStartsWithAndItsWeirIsBelowTheBrim() {
+    refuses(
+        Documents.plant().with("/plant/units/6/startVolume", "70000 gal"),
+        "/plant/units/6/startVolume",
+        "must not be above the capacity");
+    refuses(
+        Documents.plant().with("/plant/units/6/weirVolume", "70000 gal"),
+        "/plant/units/6/weirVolume",
+        "must be below the capacity");
   }
 
   @Test

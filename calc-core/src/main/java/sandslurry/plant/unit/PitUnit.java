@@ -342,10 +342,16 @@ public record PitUnit(Pit pit, Optional<Mixer> mixer, double areaM2, Optional<Gi
           weir,
           List.of(capacity, overflow),
           values ->
-              values.get(overflow).isEmpty()
-                  || values.get(weir).isEmpty()
-                  || !values.get(weir).get().equals(values.get(capacity)),
+              values.get(weir).isEmpty()
+                  || values.get(weir).get() < values.get(capacity)
+                  || values.get(overflow).isEmpty()
+                      && values.get(weir).get().equals(values.get(capacity)),
           values -> "must be below the capacity: else the brim is the overflow");
+      rule(
+          start,
+          List.of(capacity),
+          values -> values.get(start).isEmpty() || values.get(start).get() <= values.get(capacity),
+          values -> "must not be above the capacity");
     }
 
     private Field<Optional<Double>> level(
