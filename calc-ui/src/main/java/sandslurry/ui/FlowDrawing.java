@@ -53,24 +53,17 @@ final class FlowDrawing extends JComponent {
     setFont(UIManager.getFont("Label.font").deriveFont(Font.PLAIN));
   }
 
-  /** The plant of an assessment in its longest mode, in its own size; nothing without a plant. */
-  /** The flows in the longest mode of a plant, on a screen: from left to right. */
-  static Optional<FlowDrawing> of(Assessment assessment) {
-    return of(assessment, Direction.RIGHT);
-  }
-
-  /** The same on a page: from top to bottom. */
+  /**
+   * The flows in the longest mode of a plant on a page, from top to bottom; nothing without a
+   * plant.
+   */
   static Optional<FlowDrawing> onPaper(Assessment assessment) {
-    return of(assessment, Direction.DOWN);
-  }
-
-  private static Optional<FlowDrawing> of(Assessment assessment, Direction direction) {
     return assessment
         .plant()
         .map(
             plant -> {
               FlowDrawing drawing = new FlowDrawing();
-              drawing.direction = direction;
+              drawing.direction = Direction.DOWN;
               drawing.show(plant.main(), assessment.design().units());
               drawing.setSize(drawing.getPreferredSize());
               return drawing;

@@ -259,7 +259,7 @@ final class JudgeCommand implements Callable<Integer> {
 
   private void draw(Assessment assessment) throws BadInputException {
     FlowDrawing plant =
-        FlowDrawing.of(assessment)
+        FlowDrawing.onPaper(assessment)
             .orElseThrow(() -> new BadInputException("There is no plant in the design to draw."));
     ByteArrayOutputStream picture = new ByteArrayOutputStream();
     try {

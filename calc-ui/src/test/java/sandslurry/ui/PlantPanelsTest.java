@@ -141,7 +141,7 @@ class PlantPanelsTest {
     Assessment assessment = Designs.assessment(example());
     onEventThread(
         () -> {
-          FlowDrawing drawing = FlowDrawing.of(assessment).orElseThrow();
+          FlowDrawing drawing = FlowDrawing.onPaper(assessment).orElseThrow();
           String words = drawing.getAccessibleContext().getAccessibleDescription();
           assessment
               .plant()
