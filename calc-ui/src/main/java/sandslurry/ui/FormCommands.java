@@ -36,6 +36,7 @@ import sandslurry.assessment.Assessment;
 import sandslurry.design.document.DesignDocument;
 import sandslurry.report.Glossary;
 import sandslurry.report.block.HtmlBody;
+import sandslurry.study.Cures;
 import sandslurry.units.ShownText;
 
 /** Every command of the window, in its menus and on its tool bar. */
@@ -428,7 +429,8 @@ final class FormCommands {
   private ReportFile report(DesignDocument document, Assessment assessment, boolean working) {
     String name = model.file().map(file -> file.getFileName().toString()).orElse("");
     LocalDate today = LocalDate.now(ZoneId.systemDefault());
-    return ReportFile.of(document, assessment, name, today, working);
+    return ReportFile.of(
+        document, assessment, Cures.of(document, assessment), name, today, working);
   }
 
   /** The glossary in a window of its own, so that it can stay beside the results. */

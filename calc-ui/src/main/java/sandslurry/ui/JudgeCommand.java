@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
@@ -118,6 +119,9 @@ final class JudgeCommand implements Callable<Integer> {
       description = "The date in the design report; today if not given.")
   private LocalDate date;
 
+  /** What mends the only file, looked for once for all that is written of it. */
+  private Optional<Cures> cures = Optional.empty();
+
   /**
    * A design file that was judged.
    *
@@ -156,6 +160,9 @@ final class JudgeCommand implements Callable<Integer> {
     problems.forEach(p -> spec.commandLine().getErr().println(ShownText.lines(p)));
     if (drawing != null) {
       draw(judged.get(0).assessment());
+    }
+    if (files.size() == 1 && (report != null || format == Format.TEXT || format == Format.HTML)) {
+      cures = Cures.of(judged.get(0).document(), judged.get(0).assessment());
     }
     if (report != null) {
       report(judged.get(0));
@@ -211,8 +218,7 @@ final class JudgeCommand implements Callable<Integer> {
     TextView view = new TextView(REPORT_WIDTH);
     if (judged.size() == 1) {
       Assessment assessment = judged.get(0).assessment();
-      String answer =
-          view.write(Answer.of(assessment, Cures.of(judged.get(0).document(), assessment)));
+      String answer = view.write(Answer.of(assessment, cures));
       return working
           ? answer + "\n" + view.write(DesignReport.working(assessment))
           : answer
@@ -252,6 +258,7 @@ final class JudgeCommand implements Callable<Integer> {
     return ReportFile.of(
         judged.document(),
         judged.assessment(),
+        cures,
         judged.file().equals(STANDARD_INPUT) ? "" : name.toString(),
         day,
         working);

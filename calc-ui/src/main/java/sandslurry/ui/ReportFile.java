@@ -68,19 +68,19 @@ record ReportFile(
   /**
    * The design report of a design, the same from the form and from the command line.
    *
+   * @param cures the changes that mend its first finding, where they were looked for
    * @param file name of the design file; empty when it has none
    */
   static ReportFile of(
       DesignDocument document,
       Assessment assessment,
+      Optional<Cures> cures,
       String file,
       LocalDate date,
       boolean working) {
     TitleBlock title =
         new TitleBlock(file, date.toString(), Product.NAME + ", " + Product.version());
-    List<Block> blocks =
-        new ArrayList<>(
-            DesignReport.of(document, assessment, Cures.of(document, assessment), title));
+    List<Block> blocks = new ArrayList<>(DesignReport.of(document, assessment, cures, title));
     if (working) {
       blocks.addAll(DesignReport.working(assessment));
     }
