@@ -188,11 +188,8 @@ public record LaneFilling(
       if (last != null) {
         // Both ends of a coarse step count: the volume filled is the same, the time is longer.
         LaneDeposit ends = steps == COARSE && !last.jumped() ? now : last.from();
-        double part = 1;
-        if (ends == now && recovery < leastRecovery) {
-          double before = last.from().sandRecovery(feed);
-          part = (before - leastRecovery) / (before - recovery);
-        }
+        double part =
+            ends == now ? part(last.from().sandRecovery(feed), recovery, leastRecovery) : 1;
         double[] first = keptOfAll(last.from(), keptKg.length);
         double[] rates = keptOfAll(ends, keptKg.length);
         for (int k = 0; k < rates.length; k++) {
@@ -225,6 +222,11 @@ public record LaneFilling(
       }
       last = new Step(now, step, raise(reaches, deposits, rises, step));
     }
+  }
+
+  /** The part of a step after which no more than the least share is kept. */
+  private static double part(double before, double after, double least) {
+    return after < least ? (before - least) / (before - after) : 1;
   }
 
   /**
