@@ -41,6 +41,7 @@ record CureSorts(DesignDocument document, Design design, Assessment before, Find
   private static final double[] BORES = {
     0.95, 1.05, 0.9, 1.1, 0.85, 1.15, 0.8, 1.2, 0.75, 0.7, 1.35, 0.65, 1.5, 0.6, 0.5
   };
+  private static final double[] CARRYING = {1, 0.93, 0.86, 0.8};
   private static final double[] LESS_SAND = {0.8, 0.65, 0.5, 0.4, 0.3, 0.2, 0.1};
   private static final double[] SCREENS_MM = {6, 4.75, 3.35, 2.36, 2, 1.7, 1.18, 0.85, 0.6};
   private static final double[] TEMPERATURE_STEPS_K = {10, 7, 5, 3, 2, 1};
@@ -64,7 +65,7 @@ record CureSorts(DesignDocument document, Design design, Assessment before, Find
         new Sort("other pump speeds", 10, pumpSpeeds()),
         new Sort("standard pipes of this system", 10, near(true).map(this::inPipe)),
         new Sort("standard pipes of other systems", 8, near(false).map(this::inPipe)),
-        new Sort("other bores", 12, bores()),
+        new Sort("other bores", 16, bores()),
         new Sort("another pipe with another pump speed", 12, pipesAndSpeeds()),
         new Sort("thinner liquor", 12, thinner()),
         new Sort("less sand in the mixture", 7, lessSand()),
@@ -171,10 +172,10 @@ record CureSorts(DesignDocument document, Design design, Assessment before, Find
             .collect(Collectors.joining(" and ", " in the run ", ""));
   }
 
-  /** Standard pipes of the system that the line is of, or of all others: nearest bore first. */
+  /** Standard pipes of the system that the line is of, or of all others: likeliest bore first. */
   private Stream<StandardPipe> near(boolean ofThisSystem) {
     RunSpec first = runs().get(concerned().get(0));
-    double bore = first.meanBoreM();
+    double bore = narrower() * first.meanBoreM();
     List<StandardPipe> near = new ArrayList<>();
     PipeCatalogue.all().stream()
         .filter(pipe -> first.pipe().map(p -> !p.equals(pipe)).orElse(true))
@@ -240,7 +241,12 @@ record CureSorts(DesignDocument document, Design design, Assessment before, Find
       return Stream.empty();
     }
     double now = runs().get(changed.get(0)).meanBoreM();
-    return DoubleStream.of(BORES)
+    double narrower = narrower();
+    DoubleStream carrying =
+        narrower < 1
+            ? DoubleStream.of(CARRYING).map(ratio -> ratio * narrower)
+            : DoubleStream.empty();
+    return DoubleStream.concat(carrying, DoubleStream.of(BORES))
         .mapToObj(
             ratio -> {
               String typed =
@@ -253,6 +259,17 @@ record CureSorts(DesignDocument document, Design design, Assessment before, Find
                       .map(i -> new Edit("/lines/0/route/runs/" + i + "/bore", typed))
                       .toList());
             });
+  }
+
+  /**
+   * The bore, over that of now, in which the minimum flow rate is as fast as the lowest that
+   * carries the sand is now: 1 where it is fast enough.
+   */
+  private double narrower() {
+    OptionalDouble least = before.line().orElseThrow().window().carriesFromM3ps();
+    return least.isPresent() && least.getAsDouble() > flow().minimumM3ps()
+        ? Math.sqrt(flow().minimumM3ps() / least.getAsDouble())
+        : 1;
   }
 
   private Stream<TriedCure> thinner() {

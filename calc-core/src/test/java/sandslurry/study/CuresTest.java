@@ -65,6 +65,21 @@ class CuresTest {
     return text -> text.startsWith(words);
   }
 
+  /** 3 in carries the sand; of 6 in few changes can be tried, and none near 6 in helps. */
+  @Test
+  void aLineTwiceTooWideGetsAPipeOfTheBoreThatCarries() throws Exception {
+    DesignDocument wide =
+        DesignDocument.load(Shipped.FOLDER.resolve("lines-of-a-plant.json"))
+            .with("/lines/0/route/runs/0/pipe/size", "6 in");
+    Cures cures = Cures.of(wide, assess(wide)).orElseThrow();
+    assertThat(cures.tried())
+        .anySatisfy(
+            cure -> {
+              assertThat(cure.text()).startsWith("use ").contains(" in place of 6 in");
+              assertThat(cure.after()).isLessThan(Severity.FAIL);
+            });
+  }
+
   @Test
   void aRunGivenByItsBoreGetsANarrowerBoreOrAStandardPipe() {
     List<String> texts = texts(cures(line(SAND, WATER, "2", "14 L/s", LEVEL)));
