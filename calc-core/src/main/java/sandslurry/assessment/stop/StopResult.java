@@ -8,8 +8,7 @@ import sandslurry.transport.bed.SlidingBed;
 import sandslurry.transport.bed.StoppedLine;
 
 /**
- * The line stopped full. It has more components than ten: what lies, what restarts and what flushes
- * it are parts of their own.
+ * The line stopped full.
  *
  * @param sandFraction volume fraction of sand in the line
  * @param sandKg sand in the line [kg]
