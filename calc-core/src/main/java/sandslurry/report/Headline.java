@@ -85,7 +85,11 @@ record Headline(String text, List<Finding> said) {
         + "."
         + (recovery.severity() == Severity.PASS
             ? ""
-            : accounts.lowestBy().map(by -> " The low end comes with " + by + ".").orElse(""));
+            : accounts
+                .basis()
+                .lowestBy()
+                .map(by -> " The low end comes with " + by + ".")
+                .orElse(""));
   }
 
   /** The gravest finding; of equally grave ones that of the worst of several lines. */

@@ -98,7 +98,7 @@ final class OperationSheet {
                     spec.products().stream()
                         .anyMatch(p -> p.use() == Use.BEDDING && p.stream().equals(stream)),
                 lasts(unit),
-                result.accounts().map(a -> new Figure("", Kind.PERCENT, a.liquor()))))
+                result.accounts().map(a -> new Figure("", Kind.PERCENT, a.liquor().solids()))))
         .ifPresent(
             care ->
                 sheets
@@ -112,7 +112,7 @@ final class OperationSheet {
         .flatMap(
             accounts ->
                 unit.asStorage().isPresent()
-                    ? accounts.figure("Storage: " + unit.name(), "days of storage")
-                    : accounts.figure(PlantTotals.PITS, unit.name()));
+                    ? accounts.figures().of("Storage: " + unit.name(), "days of storage")
+                    : accounts.figures().of(PlantTotals.PITS, unit.name()));
   }
 }

@@ -64,10 +64,11 @@ final class PlantNumbers {
     row(
         "total solids of the liquor",
         Kind.PERCENT,
-        accounts.liquor(),
+        accounts.liquor().solids(),
         most(Kind.PERCENT, targets.liquorSolids()));
     accounts
-        .bed()
+        .bedding()
+        .quality()
         .ifPresent(
             bed -> {
               row(
@@ -82,14 +83,16 @@ final class PlantNumbers {
                   "at most " + units.show(Kind.PERCENT, targets.bedMoisture()));
             });
     accounts
-        .figure(BUDGET, "in a month")
+        .figures()
+        .of(BUDGET, "in a month")
         .ifPresent(f -> row("sand to buy in a month", f.kind(), f.range(), "-"));
     accounts
         .storages()
         .forEach(
             (name, account) ->
                 accounts
-                    .figure("Storage: " + name, "days of storage")
+                    .figures()
+                    .of("Storage: " + name, "days of storage")
                     .ifPresentOrElse(
                         f ->
                             row(name + " lasts", f.kind(), f.range(), least(targets.storageDays())),
@@ -150,7 +153,7 @@ final class PlantNumbers {
 
   /** What the sand to buy replaces, in parts that are worth a word. */
   private Optional<Block> parts(Accounts accounts) {
-    List<Figure> budget = accounts.groups().getOrDefault(BUDGET, List.of());
+    List<Figure> budget = accounts.figures().groups().getOrDefault(BUDGET, List.of());
     if (budget.isEmpty() || !(budget.get(1).range().base() > 0)) {
       return Optional.empty();
     }

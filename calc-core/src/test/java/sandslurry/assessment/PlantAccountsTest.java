@@ -46,7 +46,7 @@ class PlantAccountsTest {
   }
 
   private static Range figure(Accounts accounts, String group, String what) {
-    return accounts.groups().entrySet().stream()
+    return accounts.figures().groups().entrySet().stream()
         .filter(entry -> entry.getKey().startsWith(group))
         .flatMap(entry -> entry.getValue().stream())
         .filter(figure -> figure.what().startsWith(what))
@@ -73,8 +73,8 @@ class PlantAccountsTest {
   @Test
   void inTheExampleEachClassBeddedIsBoughtOrComesBackThroughTheUnits() throws Exception {
     Accounts accounts = accounts(dairy());
-    SandCirculation rest = accounts.circulation().orElseThrow();
-    SandAccount account = accounts.circulating().orElseThrow();
+    SandCirculation rest = accounts.circulation().sand().orElseThrow();
+    SandAccount account = accounts.circulation().atRest().orElseThrow().account();
     assertThat(rest.converged()).isTrue();
     double all = rest.bedded().massKgps();
     for (int i = Constituents.MINERAL_FINES; i < rest.bedded().constituents().count(); i++) {
@@ -183,7 +183,7 @@ class PlantAccountsTest {
     assertThat(figure(after, "Sand, all", "stays in stalls").base())
         .isCloseTo(0.2 * before.sand().bedded().sandKgps(), within(1e-12));
     assertThat(after.sand().recoveryOfFlushed()).isGreaterThan(after.sand().recoveryOfBedded());
-    assertThat(after.circulation().orElseThrow().bought().massKgps())
+    assertThat(after.circulation().sand().orElseThrow().bought().massKgps())
         .isGreaterThan(0.2 * after.sand().bedded().sandKgps());
     Accounts range =
         accounts(
@@ -202,7 +202,7 @@ class PlantAccountsTest {
   @Test
   void thePartsOfTheSandToBuySumToIt() throws Exception {
     Accounts accounts = accounts(most());
-    List<Figure> budget = accounts.groups().get("Sand to buy");
+    List<Figure> budget = accounts.figures().groups().get("Sand to buy");
     double parts =
         budget.stream()
             .skip(2)
@@ -214,7 +214,7 @@ class PlantAccountsTest {
     assertThat(parts).isCloseTo(year, withinPercentage(1e-3));
     assertThat(budget.get(2).range().base())
         .isCloseTo(
-            0.2 * accounts.circulation().orElseThrow().bedded().sandKgps() * 365 * 86400,
+            0.2 * accounts.circulation().sand().orElseThrow().bedded().sandKgps() * 365 * 86400,
             withinPercentage(0.01));
   }
 
@@ -233,8 +233,8 @@ class PlantAccountsTest {
   @Test
   void theBeddingIsJudgedOnEverySieveOfTheGradationWanted() throws Exception {
     Accounts accounts = accounts(most());
-    assertThat(accounts.sieves()).hasSize(8);
-    for (SieveCheck sieve : accounts.sieves()) {
+    assertThat(accounts.bedding().sieves()).hasSize(8);
+    for (SieveCheck sieve : accounts.bedding().sieves()) {
       // The middle of the standard is bought; fines are lost, so less passes each finer sieve.
       assertThat(sieve.outside(sieve.bought())).isZero();
       assertThat(sieve.recovered()).isLessThanOrEqualTo(sieve.bought() + 1e-12);
@@ -262,13 +262,15 @@ class PlantAccountsTest {
   @Test
   void costsFollowFromTheUsersPricesAndWhatIsMissingIsNamed() throws Exception {
     Accounts none = accounts(dairy());
-    assertThat(none.missingPrices()).containsExactly("sand", "hauling", "electricity", "water");
+    assertThat(none.figures().missingPrices())
+        .containsExactly("sand", "hauling", "electricity", "water");
     Accounts accounts = accounts(most());
-    assertThat(accounts.missingPrices()).containsExactly("hauling", "water");
+    assertThat(accounts.figures().missingPrices()).containsExactly("hauling", "water");
     String group = "What reaches";
     double monthKg = figure(accounts, "Sand to buy", "in a month").base();
     // One point of the recovery of what is flushed, 95 % of it bedded again, at 12 crowns a tonne.
-    double flushedKg = accounts.circulating().orElseThrow().flushed().sandKgps() * 365 * 86400;
+    double flushedKg =
+        accounts.circulation().atRest().orElseThrow().account().flushed().sandKgps() * 365 * 86400;
     assertThat(figure(accounts, "Sand to buy", "one point of recovery is worth").base())
         .isCloseTo(0.01 * flushedKg * 0.95 * 12 / 1000, withinPercentage(1e-6));
     assertThat(figure(accounts, group, "sand bought, in crowns").base())
@@ -300,7 +302,7 @@ class PlantAccountsTest {
   @Test
   void theEnergyOfALineWithThePlantIsCountedAndPumpsWithoutHeadAreNamed() throws Exception {
     Accounts alone = accounts(Documents.plant());
-    assertThat(alone.notCounted()).containsExactly("pump of \"recycle\"");
+    assertThat(alone.figures().notCounted()).containsExactly("pump of \"recycle\"");
     Accounts named =
         accounts(
             Documents.plant()
@@ -309,7 +311,7 @@ class PlantAccountsTest {
                     1,
                     "{\"name\": \"recycle pump\", \"power\": \"2 kW\", \"runningTime\": \"12"
                         + " h\"}"));
-    assertThat(named.notCounted()).isEmpty();
+    assertThat(named.figures().notCounted()).isEmpty();
     assertThat(
             figure(named, "Energy", "all of them in a day").base()
                 - figure(alone, "Energy", "all of them in a day").base())
@@ -328,12 +330,13 @@ class PlantAccountsTest {
   @Test
   void dirtierFibreAndPoorerRinsingMakeTheRangeOfTheOrganicMatter() throws Exception {
     Accounts accounts = accounts(dairy());
-    Range organic = accounts.bed().orElseThrow().organicMatter();
+    Range organic = accounts.bedding().quality().orElseThrow().organicMatter();
     assertThat(organic.low()).isLessThan(organic.base());
     assertThat(organic.base()).isLessThan(organic.high());
     Accounts fast = accounts(dairy().with("/plant/organicSettlingVelocity", "30 mm/s"));
-    assertThat(fast.bed().orElseThrow().organicMatter().base()).isGreaterThan(2 * organic.base());
-    assertThat(accounts(unrinsed()).bed().orElseThrow().organicMatter().base())
+    assertThat(fast.bedding().quality().orElseThrow().organicMatter().base())
+        .isGreaterThan(2 * organic.base());
+    assertThat(accounts(unrinsed()).bedding().quality().orElseThrow().organicMatter().base())
         .isGreaterThan(organic.base());
     assertThat(assess(most()).findings())
         .anyMatch(

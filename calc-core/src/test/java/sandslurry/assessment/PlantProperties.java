@@ -142,8 +142,12 @@ class PlantProperties {
     double taken = accounts.basis().byDay() ? PlantDay.KEPT : CONSERVED;
     assertThat(accounts.sand().stillInTheLineKgps()).isCloseTo(0, within(taken * flushed));
     assertThat(accounts.capture().base()).isBetween(0.0, 1 + 1e-9);
-    double notBought = 1 - accounts.cycle().boughtKgps() / accounts.cycle().beddedKgps();
-    assertThat(notBought).isGreaterThanOrEqualTo(accounts.cycle().recoveryOfNewSand() - 1e-9);
+    double notBought =
+        1
+            - accounts.circulation().asNew().boughtKgps()
+                / accounts.circulation().asNew().beddedKgps();
+    assertThat(notBought)
+        .isGreaterThanOrEqualTo(accounts.circulation().asNew().recoveryOfNewSand() - 1e-9);
   }
 
   @Example
@@ -337,7 +341,7 @@ class PlantProperties {
             .with("/plant/targets/sandCapture", "93 %");
     Accounts accounts = result(document).accounts().orElseThrow();
     assertThat(accounts.capture().base()).isLessThan(0.93);
-    double factor = 1 + accounts.extraArea().orElseThrow();
+    double factor = 1 + accounts.remedies().area().orElseThrow();
     PlantResult cured =
         result(
             document

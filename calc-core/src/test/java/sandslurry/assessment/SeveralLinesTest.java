@@ -224,7 +224,7 @@ class SeveralLinesTest {
   void theEnergyOfAPlantIsThatOfItsLinesAndMachines() {
     Assessment whole = Shipped.assessment(PLANT);
     Accounts accounts = whole.plant().orElseThrow().accounts().orElseThrow();
-    List<Figure> energy = accounts.groups().get("Energy");
+    List<Figure> energy = accounts.figures().groups().get("Energy");
     double sum = 0;
     double all = 0;
     List<String> lines = new ArrayList<>();
@@ -241,7 +241,7 @@ class SeveralLinesTest {
     assertThat(sum).isCloseTo(all, within(1e-9 * all));
     assertThat(lines).hasSize(3);
     // Every pump of the plant has its line: none is left out and none is counted twice.
-    assertThat(accounts.notCounted()).isEmpty();
+    assertThat(accounts.figures().notCounted()).isEmpty();
     assertThat(energy).noneMatch(figure -> figure.what().startsWith("pump of "));
   }
 
@@ -249,8 +249,8 @@ class SeveralLinesTest {
   void withoutItsLinesThePumpsOfAPlantAreNotKnown() throws Exception {
     DesignDocument plant = DesignDocument.load(Shipped.FOLDER.resolve(PLANT)).without("/lines");
     Accounts accounts = assess(plant).plant().orElseThrow().accounts().orElseThrow();
-    assertThat(accounts.notCounted()).hasSize(2);
-    assertThat(accounts.groups().get("Energy"))
+    assertThat(accounts.figures().notCounted()).hasSize(2);
+    assertThat(accounts.figures().groups().get("Energy"))
         .anyMatch(figure -> figure.what().startsWith("pump of Cyclone"));
     // A line changes nothing in the balance of the plant.
     Accounts with = Shipped.assessment(PLANT).plant().orElseThrow().accounts().orElseThrow();

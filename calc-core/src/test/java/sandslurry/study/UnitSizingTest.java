@@ -100,7 +100,8 @@ class UnitSizingTest {
         .isCloseTo(metres(capture.typed().get(0)), within(0.01));
     // What the findings ask of the settling area is the same.
     assertThat(before.findings()).extracting(Finding::id).contains("plant.recovery-low");
-    double more = before.plant().orElseThrow().accounts().orElseThrow().extraArea().orElseThrow();
+    double more =
+        before.plant().orElseThrow().accounts().orElseThrow().remedies().area().orElseThrow();
     double area = metres(recovery.typed().get(0)) * metres(recovery.typed().get(1));
     assertThat(area / 0.32).isCloseTo(1 + more, within(0.02 * (1 + more)));
     assertThat(assess(recovery.in(document)).findings())

@@ -33,7 +33,7 @@ public final class CarriedStreams {
     Optional<Case> coarser =
         plant
             .accounts()
-            .flatMap(PlantResult.Accounts::circulation)
+            .flatMap(accounts -> accounts.circulation().sand())
             .map(rest -> Case.BASE.bedded(rest.bedded()));
     for (PlantResult.ModeResult mode : plant.modes()) {
       String when = "in the mode \"" + mode.mode().name() + "\"";

@@ -62,6 +62,7 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
               0,
               "The day by schedule cannot be run to its end, so the modes are taken at rest.",
               List.of(),
+              Optional.empty(),
               List.of()));
     }
     Day last = days.get(days.size() - 1);
@@ -83,6 +84,7 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
                 : "The day by schedule does not repeat itself by then, so the modes are taken at"
                     + " rest.",
             compared,
+            Optional.empty(),
             List.of()));
   }
 

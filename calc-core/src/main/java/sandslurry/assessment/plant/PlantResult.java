@@ -317,6 +317,7 @@ public record PlantResult(
    *     they gave some back
    * @param why the reason in a sentence
    * @param compared results by that day and by the modes at rest
+   * @param lowestBy the case at the low end of the capture, in words; empty when it has no width
    * @param unsettled the cases of the range in which a mode comes to no steady state, in words:
    *     they are not in the ranges of the accounts
    */
@@ -327,6 +328,7 @@ public record PlantResult(
       double kept,
       String why,
       List<Compared> compared,
+      Optional<String> lowestBy,
       List<String> unsettled) {
     /** Copies the lists. */
     public Basis {
@@ -335,13 +337,14 @@ public record PlantResult(
     }
 
     /**
-     * The same with the cases that it leaves out.
+     * The same with the cases of its ranges.
      *
-     * @param cases in words
+     * @param lowest that at the low end of the capture, in words
+     * @param out those that it leaves out, in words
      * @return the basis
      */
-    public Basis without(List<String> cases) {
-      return new Basis(byDay, day, change, kept, why, compared, cases);
+    public Basis of(Optional<String> lowest, List<String> out) {
+      return new Basis(byDay, day, change, kept, why, compared, lowest, out);
     }
   }
 
@@ -435,58 +438,56 @@ public record PlantResult(
   }
 
   /**
-   * The accounts over a day.
+   * The sand that circulates.
    *
-   * @param sand the sand account, all bedding being new
-   * @param cycle the sand that circulates if each class were caught as of new sand
-   * @param circulation the sand that circulates, put back through the units; empty when the plant
-   *     comes to no rest with it
-   * @param circulating the sand account with the sand that circulates
-   * @param bed the quality of the recovered sand; empty when there is none
+   * @param asNew as if each class were caught as of new sand
+   * @param atRest put back through the units; empty when the plant comes to no rest with it
+   */
+  public record Circulation(SandCycle asNew, Optional<PlantCirculation.State> atRest) {
+    /**
+     * Its gradation that no longer changes.
+     *
+     * @return the sand; empty when the plant comes to no rest with it
+     */
+    public Optional<SandCirculation> sand() {
+      return atRest.map(PlantCirculation.State::rest);
+    }
+  }
+
+  /**
+   * Recovered sand as bedding.
+   *
+   * @param quality water and organic matter in it; empty when there is none
    * @param sieves the sands on the sieves of the gradation wanted; empty when none is wanted
-   * @param capture sand recovered over sand flushed, with its range
-   * @param lowestBy the case at the low end of that range, in words; empty when it has no width
-   * @param liquor total solids of what reaches the storages, with its range
-   * @param groups the figures of all accounts, by heading
-   * @param storages the account of each storage, by name
-   * @param year the months of the year; empty where none are given
-   * @param basis which day they are kept over
-   * @param notCounted what takes energy and is not counted
-   * @param missingPrices the prices that were not given, in words
-   * @param extraWater least extra fresh water that keeps the capture at its target; empty when none
-   *     that can be had does or no water has a most
-   * @param waterFor stream and most of the water that was tried; empty when none may grow
-   * @param extraArea by what factor all settling areas must grow to keep the capture at its target,
-   *     less one; empty when ten times is too little
+   */
+  public record Bedding(Optional<Bed> quality, List<SieveCheck> sieves) {
+    /** Copies the list. */
+    public Bedding {
+      sieves = List.copyOf(sieves);
+    }
+  }
+
+  /**
+   * The liquor over a day.
+   *
+   * @param solids total solids of what reaches the storages, with its range
    * @param timeConstantS what the pits hold at rest over what comes in and is not caught; empty
    *     when nothing is held
    */
-  // More than ten components: each account is one, and what none could be made of.
-  public record Accounts(
-      SandAccount sand,
-      SandCycle cycle,
-      Optional<SandCirculation> circulation,
-      Optional<SandAccount> circulating,
-      Optional<Bed> bed,
-      List<SieveCheck> sieves,
-      Range capture,
-      Optional<String> lowestBy,
-      Range liquor,
-      Map<String, List<Figure>> groups,
-      Map<String, StorageAccount> storages,
-      Optional<Year> year,
-      Basis basis,
-      List<String> notCounted,
-      List<String> missingPrices,
-      OptionalDouble extraWater,
-      Optional<String> waterFor,
-      OptionalDouble extraArea,
-      OptionalDouble timeConstantS) {
-    /** Copies lists and maps. */
-    public Accounts {
-      sieves = List.copyOf(sieves);
+  public record LiquorAccount(Range solids, OptionalDouble timeConstantS) {}
+
+  /**
+   * The figures of all accounts.
+   *
+   * @param groups the figures, by heading
+   * @param notCounted what takes energy and is not counted
+   * @param missingPrices the prices that were not given, in words
+   */
+  public record AccountFigures(
+      Map<String, List<Figure>> groups, List<String> notCounted, List<String> missingPrices) {
+    /** Copies lists and map. */
+    public AccountFigures {
       groups = PlantMaps.ordered(groups);
-      storages = PlantMaps.ordered(storages);
       notCounted = List.copyOf(notCounted);
       missingPrices = List.copyOf(missingPrices);
     }
@@ -498,12 +499,55 @@ public record PlantResult(
      * @param what what the figure is, or a part of it
      * @return the first such figure; empty when there is none
      */
-    public Optional<Figure> figure(String heading, String what) {
+    public Optional<Figure> of(String heading, String what) {
       return groups.entrySet().stream()
           .filter(group -> group.getKey().startsWith(heading))
           .flatMap(group -> group.getValue().stream())
           .filter(figure -> figure.what().contains(what))
           .findFirst();
+    }
+  }
+
+  /**
+   * What would keep the capture at its target.
+   *
+   * @param waterM3ps least extra fresh water; empty when none that can be had does or no water has
+   *     a most [m3/s]
+   * @param waterFor stream of the water that was tried; empty when none may grow
+   * @param area by what factor all settling areas must grow, less one; empty when ten times is too
+   *     little
+   */
+  public record CaptureRemedies(
+      OptionalDouble waterM3ps, Optional<String> waterFor, OptionalDouble area) {}
+
+  /**
+   * The accounts over a day.
+   *
+   * @param sand the sand account, all bedding being new
+   * @param circulation the sand that circulates
+   * @param bedding the recovered sand
+   * @param capture sand recovered over sand flushed, with its range
+   * @param liquor what reaches the storages
+   * @param figures the figures of all accounts
+   * @param storages the account of each storage, by name
+   * @param year the months of the year; empty where none are given
+   * @param basis which day they are kept over, in which cases
+   * @param remedies what would keep the capture at its target
+   */
+  public record Accounts(
+      SandAccount sand,
+      Circulation circulation,
+      Bedding bedding,
+      Range capture,
+      LiquorAccount liquor,
+      AccountFigures figures,
+      Map<String, StorageAccount> storages,
+      Optional<Year> year,
+      Basis basis,
+      CaptureRemedies remedies) {
+    /** Copies the map. */
+    public Accounts {
+      storages = PlantMaps.ordered(storages);
     }
   }
 }

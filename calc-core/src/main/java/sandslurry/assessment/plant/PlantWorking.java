@@ -115,6 +115,7 @@ public final class PlantWorking {
   private static void sand(Sheet sheet, Accounts accounts) {
     accounts
         .circulation()
+        .sand()
         .ifPresent(
             rest -> {
               double bedded =
@@ -124,9 +125,12 @@ public final class PlantWorking {
               double bought = sheet.step("bought", bedded - back, bedded, back);
               sheet.step("not-bought", rest.notBought(), bought, bedded);
             });
-    sheet.step("as-new", accounts.cycle().boughtKgps(), accounts.cycle().beddedKgps());
-    if (accounts.timeConstantS().isPresent()) {
-      sheet.step("time-constant", accounts.timeConstantS().getAsDouble());
+    sheet.step(
+        "as-new",
+        accounts.circulation().asNew().boughtKgps(),
+        accounts.circulation().asNew().beddedKgps());
+    if (accounts.liquor().timeConstantS().isPresent()) {
+      sheet.step("time-constant", accounts.liquor().timeConstantS().getAsDouble());
     }
   }
 

@@ -84,16 +84,16 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
                 : ""));
     compared(basis);
     groups();
-    if (!accounts.notCounted().isEmpty()) {
+    if (!accounts.figures().notCounted().isEmpty()) {
       paragraph(
           "Energy not counted, because no head is known: "
-              + String.join(", ", accounts.notCounted())
+              + String.join(", ", accounts.figures().notCounted())
               + ".");
     }
-    if (!accounts.missingPrices().isEmpty()) {
+    if (!accounts.figures().missingPrices().isEmpty()) {
       paragraph(
           "No price was given for "
-              + String.join(", ", accounts.missingPrices())
+              + String.join(", ", accounts.figures().missingPrices())
               + ", so what it costs is not said. Prices are the user's own, in one currency; none"
               + " is ever assumed.");
     }
@@ -104,6 +104,7 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
 
   private void groups() {
     accounts
+        .figures()
         .groups()
         .forEach(
             (heading, figures) -> {
@@ -131,7 +132,7 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
         .forEach(
             name -> {
               head.add(name);
-              for (Figure figure : accounts.groups().get(STORAGE + name)) {
+              for (Figure figure : accounts.figures().groups().get(STORAGE + name)) {
                 if (accounts.year().isEmpty() || !figure.what().startsWith(NET_INFLOW)) {
                   List<String> row =
                       rows.computeIfAbsent(
@@ -204,7 +205,7 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
   }
 
   private String netInflow(String storage, Course month) {
-    return accounts.groups().get(STORAGE + storage).stream()
+    return accounts.figures().groups().get(STORAGE + storage).stream()
         .filter(figure -> figure.what().startsWith(NET_INFLOW + month.name() + ","))
         .findFirst()
         .map(
@@ -238,11 +239,11 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
   }
 
   private void sieves() {
-    if (accounts.sieves().isEmpty()) {
+    if (accounts.bedding().sieves().isEmpty()) {
       return;
     }
     tableOf(
-        accounts.sieves(),
+        accounts.bedding().sieves(),
         List.of(
             Column.of("sieve", Kind.GRAIN, sieve -> sieve.limit().sizeM()),
             Column.text(
@@ -282,8 +283,8 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
                 Column.of(
                     "circulating, by that recovery",
                     Kind.PERCENT,
-                    k -> accounts.cycle().bedded().get(k).massFraction())));
-    accounts.circulation().ifPresent(rest -> columns.addAll(circulating(rest)));
+                    k -> accounts.circulation().asNew().bedded().get(k).massFraction())));
+    accounts.circulation().sand().ifPresent(rest -> columns.addAll(circulating(rest)));
     int all = bought.size();
     int caught = all;
     while (caught > 0 && sand.recoveryOfFlushed(caught - 1) > ALL) {
@@ -301,6 +302,7 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
             + "Recovery is of the sand flushed."
             + accounts
                 .circulation()
+                .sand()
                 .map(
                     rest ->
                         " For the circulating sand the plant was balanced "
@@ -317,7 +319,7 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
   }
 
   private List<Column<Integer>> circulating(SandCirculation rest) {
-    SandAccount circulating = accounts.circulating().orElseThrow();
+    SandAccount circulating = accounts.circulation().atRest().orElseThrow().account();
     return List.of(
         Column.of(
             "circulating, through the units",

@@ -78,10 +78,10 @@ record PlantLoopSection(PlantResult result, Page page) implements SectionWriter 
   private void approach() {
     result
         .accounts()
-        .flatMap(a -> a.timeConstantS().isPresent() ? Optional.of(a) : Optional.empty())
+        .flatMap(a -> a.liquor().timeConstantS().isPresent() ? Optional.of(a) : Optional.empty())
         .ifPresent(
             accounts -> {
-              double tau = accounts.timeConstantS().getAsDouble();
+              double tau = accounts.liquor().timeConstantS().getAsDouble();
               paragraph(
                   "A mixed loop goes 95 % of the way in "
                       + show(Kind.DAYS, Liquor.restsInS(tau))

@@ -69,7 +69,7 @@ public final class ReportFigures {
           Column.spread(
               "total solids of the liquor",
               Kind.PERCENT,
-              accounts -> spread(accounts.liquor()),
+              accounts -> spread(accounts.liquor().solids()),
               "liquor-solids"));
 
   private final List<ReportFigure> figures = new ArrayList<>();
@@ -144,6 +144,7 @@ public final class ReportFigures {
             accounts -> {
               add(accounts, ACCOUNTS, "plant", "");
               accounts
+                  .figures()
                   .groups()
                   .forEach((group, figures) -> figures.forEach(f -> plantFigure(group, f)));
               accounts.year().ifPresent(this::year);

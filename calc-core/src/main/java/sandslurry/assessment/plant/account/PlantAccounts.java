@@ -20,9 +20,14 @@ import sandslurry.assessment.plant.PlantModel.Case;
 import sandslurry.assessment.plant.PlantModel.End;
 import sandslurry.assessment.plant.PlantModel.Liquors;
 import sandslurry.assessment.plant.PlantResult;
+import sandslurry.assessment.plant.PlantResult.AccountFigures;
 import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.Basis;
 import sandslurry.assessment.plant.PlantResult.Bed;
+import sandslurry.assessment.plant.PlantResult.Bedding;
+import sandslurry.assessment.plant.PlantResult.CaptureRemedies;
+import sandslurry.assessment.plant.PlantResult.Circulation;
+import sandslurry.assessment.plant.PlantResult.LiquorAccount;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
 import sandslurry.assessment.plant.PlantResult.SieveCheck;
 import sandslurry.assessment.plant.PlantTotals;
@@ -69,7 +74,6 @@ public final class PlantAccounts {
   private final PlantYear year;
   private final Spread<PlantMeanDay> days;
   private final Optional<Spread<State>> rest;
-  private final Optional<String> lowestBy;
   private final Function<Case, Optional<Day>> dayIn;
   private final OptionalDouble extraWater;
   private final OptionalDouble extraArea;
@@ -99,16 +103,16 @@ public final class PlantAccounts {
                 both(one, circulation)
                     .ifPresentOrElse(both -> settled.put(name, both), () -> unsettled.add(name)));
     List<Both> cases = List.copyOf(settled.values());
-    this.basis = day.basis().without(unsettled);
     this.days =
         new Spread<>(
             new PlantMeanDay(model, Case.BASE, day.streams(), year.flows()),
             cases.stream().map(Both::mean).toList());
-    this.lowestBy =
+    Optional<String> lowestBy =
         settled.entrySet().stream()
             .filter(one -> one.getValue().mean().capture() < this.days.base().capture())
             .min(Comparator.comparingDouble(one -> one.getValue().mean().capture()))
             .map(Map.Entry::getKey);
+    this.basis = day.basis().of(lowestBy, unsettled);
     Map<ModeSpec, SteadyBalance> balances = new LinkedHashMap<>();
     modes.forEach(mode -> balances.put(mode.mode(), mode.balance().orElseThrow()));
     List<State> rests = cases.stream().map(Both::circulating).flatMap(Optional::stream).toList();
@@ -215,24 +219,17 @@ public final class PlantAccounts {
         c -> groups.put("What reaches storage in a year, and what it costs", c.figures()));
     return new Accounts(
         sand,
-        cycle(sand),
-        rest.map(states -> states.base().rest()),
-        rest.map(states -> states.base().account()),
-        bed(),
-        rest.map(states -> gradation(states.base())).orElse(List.of()),
+        new Circulation(cycle(sand), rest.map(Spread::base)),
+        new Bedding(bed(), rest.map(states -> gradation(states.base())).orElse(List.of())),
         days.range(PlantMeanDay::capture),
-        lowestBy,
-        days.range(m -> model.totals().limit(m.streams()).solved()),
-        groups,
+        new LiquorAccount(
+            days.range(m -> model.totals().limit(m.streams()).solved()), timeConstant()),
+        new AccountFigures(
+            groups, energy.notCounted(), costs.map(PlantCosts::missing).orElse(List.of())),
         storages,
         year.year(base),
         basis,
-        energy.notCounted(),
-        costs.map(PlantCosts::missing).orElse(List.of()),
-        extraWater,
-        growing().map(WaterSpec::stream),
-        extraArea,
-        timeConstant());
+        new CaptureRemedies(extraWater, growing().map(WaterSpec::stream), extraArea));
   }
 
   private SandCycle cycle(SandAccount sand) {

@@ -40,8 +40,8 @@ public record PlantRemedies(PlantModel model, PlantAccounts books) {
     double recycled =
         model.spec().modes().stream().mapToDouble(model::recycledM3ps).max().orElseThrow();
     Optional<Sized> added =
-        accounts.get().extraWater().isPresent()
-            ? sized(Case.BASE::withWater, accounts.get().extraWater().getAsDouble())
+        accounts.get().remedies().waterM3ps().isPresent()
+            ? sized(Case.BASE::withWater, accounts.get().remedies().waterM3ps().getAsDouble())
             : Optional.empty();
     OptionalDouble purge =
         books.remedy("purge", Case.BASE::replacing, target, Math.min(most, recycled));

@@ -52,15 +52,15 @@ record PlantAccountFindings(
 
   private void accounts(Accounts accounts) {
     capture(accounts);
-    accounts.bed().ifPresent(this::bed);
+    accounts.bedding().quality().ifPresent(this::bed);
     new PlantStorageFindings(model, result, findings).all();
     sieves(accounts);
     recoveries(accounts);
     basis(accounts.basis());
     unsettled(accounts.basis());
-    if (!accounts.notCounted().isEmpty()) {
+    if (!accounts.figures().notCounted().isEmpty()) {
       found("energy-not-counted", Severity.NOTE, "energy account")
-          .with("pumps", String.join(", ", accounts.notCounted()))
+          .with("pumps", String.join(", ", accounts.figures().notCounted()))
           .why("energy-not-counted")
           .cure("give-power")
           .add();
@@ -80,9 +80,9 @@ record PlantAccountFindings(
                 ? found("recovery-maybe", Severity.CAUTION, "sand recovery")
                 : found("recovery-low", Severity.FAIL, "sand recovery");
     with(found, "recovered", Kind.PERCENT, capture).with("wanted", Kind.PERCENT, target);
-    with(found, "solids", Kind.PERCENT, accounts.liquor()).why("recovery");
+    with(found, "solids", Kind.PERCENT, accounts.liquor().solids()).why("recovery");
     if (capture.low() < target) {
-      accounts.lowestBy().ifPresent(by -> found.with("lowest", by).why("recovery-lowest"));
+      accounts.basis().lowestBy().ifPresent(by -> found.with("lowest", by).why("recovery-lowest"));
     }
     found.cure(capture.base() >= target && capture.low() < target, "measure-lowest");
     if (capture.base() < target) {
@@ -108,21 +108,23 @@ record PlantAccountFindings(
       return;
     }
     accounts
-        .extraWater()
+        .remedies()
+        .waterM3ps()
         .ifPresent(
             water ->
                 found
                     .with("water", Kind.FLOW, water)
-                    .with("stream", accounts.waterFor().orElseThrow())
+                    .with("stream", accounts.remedies().waterFor().orElseThrow())
                     .cure("more-water"));
     accounts
-        .extraArea()
+        .remedies()
+        .area()
         .ifPresent(
             area ->
                 found
                     .with("area", Kind.PERCENT, area)
-                    .cure(accounts.extraWater().isPresent() ? "area-instead" : "area"));
-    if (accounts.extraWater().isEmpty() && accounts.extraArea().isEmpty()) {
+                    .cure(accounts.remedies().waterM3ps().isPresent() ? "area-instead" : "area"));
+    if (accounts.remedies().waterM3ps().isEmpty() && accounts.remedies().area().isEmpty()) {
       double best = result.main().liquor().map(LiquorLimit::sandCapture).orElse(0.0);
       found.with("best", Kind.PERCENT, Math.min(best, target)).cure(otherCure(accounts));
     }
@@ -152,7 +154,7 @@ record PlantAccountFindings(
     if (!model.spec().has(Role.SETTLES)) {
       return model.spec().has(Role.SPINS) ? "spin-better" : "no-separation";
     }
-    return accounts.waterFor().isPresent() ? "want-less" : "dilute-more";
+    return accounts.remedies().waterFor().isPresent() ? "want-less" : "dilute-more";
   }
 
   private void bed(Bed bed) {
@@ -193,12 +195,12 @@ record PlantAccountFindings(
 
   /** The recovered sand and the bedding at rest on each sieve of the gradation wanted. */
   private void sieves(Accounts accounts) {
-    if (accounts.sieves().isEmpty()) {
+    if (accounts.bedding().sieves().isEmpty()) {
       return;
     }
     String wanted = model.spec().targets().gradation().orElseThrow().name();
     boolean inside = true;
-    for (SieveCheck sieve : accounts.sieves()) {
+    for (SieveCheck sieve : accounts.bedding().sieves()) {
       int recovered = sieve.outside(sieve.recovered());
       int circulating = sieve.outside(sieve.circulating());
       if (recovered == 0 && circulating == 0) {
@@ -232,7 +234,7 @@ record PlantAccountFindings(
   }
 
   private void recoveries(Accounts accounts) {
-    if (!(accounts.cycle().beddedKgps() > 0)) {
+    if (!(accounts.circulation().asNew().beddedKgps() > 0)) {
       return;
     }
     Found found =
@@ -241,8 +243,8 @@ record PlantAccountFindings(
             .with("bedded", Kind.PERCENT, accounts.sand().recoveryOfBedded())
             .with("weighed", Kind.PERCENT, accounts.sand().recoveryAsWeighed())
             .why("recoveries");
-    if (accounts.circulation().isPresent()) {
-      SandCirculation rest = accounts.circulation().get();
+    if (accounts.circulation().sand().isPresent()) {
+      SandCirculation rest = accounts.circulation().sand().get();
       found
           .with("newSand", Kind.PERCENT, rest.notBoughtOfNewSand())
           .with("circulating", Kind.PERCENT, rest.notBought())
@@ -250,11 +252,12 @@ record PlantAccountFindings(
           .why(rest.notBought() > rest.notBoughtOfNewSand(), "coarsens");
     }
     found.why("weighed-wet").add();
-    boolean rests = accounts.circulation().map(SandCirculation::converged).orElse(false);
+    boolean rests = accounts.circulation().sand().map(SandCirculation::converged).orElse(false);
     if (!rests) {
       Found none = found("sand-no-rest", Severity.CAUTION, "sand account").cure("new-sand");
       accounts
           .circulation()
+          .sand()
           .ifPresentOrElse(
               rest ->
                   none.count("passes", rest.passes())

@@ -50,7 +50,7 @@ public record PlantFindings(PlantModel model, PlantResult result, Findings findi
     }
     UnitFindings writer =
         new UnitFindings(
-            pit -> result.accounts().flatMap(a -> a.figure(PlantTotals.PITS, pit)), ofUnits);
+            pit -> result.accounts().flatMap(a -> a.figures().of(PlantTotals.PITS, pit)), ofUnits);
     for (PlantUnit unit : model.spec().units()) {
       writer.of(unit.name(), model.at(unit, balance));
     }

@@ -3,7 +3,6 @@ package sandslurry.assessment.plant.judged;
 import java.util.Optional;
 import sandslurry.assessment.plant.PlantModel;
 import sandslurry.assessment.plant.PlantResult;
-import sandslurry.assessment.plant.PlantResult.Accounts;
 import sandslurry.assessment.plant.PlantResult.Clogged;
 import sandslurry.assessment.plant.PlantResult.LiquorLimit;
 import sandslurry.assessment.plant.PlantResult.ModeResult;
@@ -88,11 +87,14 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
     }
     result
         .accounts()
-        .filter(a -> a.timeConstantS().isPresent())
+        .filter(a -> a.liquor().timeConstantS().isPresent())
         .ifPresent(
             a ->
                 found
-                    .with("time", Kind.DAYS, Liquor.restsInS(a.timeConstantS().getAsDouble()))
+                    .with(
+                        "time",
+                        Kind.DAYS,
+                        Liquor.restsInS(a.liquor().timeConstantS().getAsDouble()))
                     .why("there-in"));
   }
 
@@ -123,7 +125,8 @@ record PlantLiquorFindings(PlantModel model, PlantResult result, Findings findin
   }
 
   private void thin(LiquorLimit main, double target) {
-    Range solids = result.accounts().map(Accounts::liquor).orElseGet(() -> Range.of(main.solved()));
+    Range solids =
+        result.accounts().map(a -> a.liquor().solids()).orElseGet(() -> Range.of(main.solved()));
     boolean kept = solids.high() <= target;
     boolean expected = solids.base() <= target;
     Found found =

@@ -30,7 +30,9 @@ record PlantStorageFindings(PlantModel model, PlantResult result, Findings findi
   }
 
   private Optional<Figure> figure(String storage, String what) {
-    return result.accounts().flatMap(accounts -> accounts.figure("Storage: " + storage, what));
+    return result
+        .accounts()
+        .flatMap(accounts -> accounts.figures().of("Storage: " + storage, what));
   }
 
   private void storage(String name, StorageAccount account) {
