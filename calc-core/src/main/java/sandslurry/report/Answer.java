@@ -305,7 +305,7 @@ public final class Answer {
 
   /** The flush before a stop in one sentence, with its numbers. */
   private Optional<String> flush(StopResult stop) {
-    if (!(stop.sandKg() > 0) || stop.flush().isEmpty()) {
+    if (!(stop.filling().sandKg() > 0) || stop.flush().isEmpty()) {
       return Optional.empty();
     }
     FlushNeed flush = stop.flush().get();

@@ -382,7 +382,7 @@ final class DecidingFacts {
         most.isPresent()
             ? units.showSpan(Kind.PRESSURE, stop.leastPa(), most.getAsDouble())
             : show(Kind.PRESSURE, stop.leastPa()) + " or more, beyond any pump";
-    String available = show(Kind.PRESSURE, stop.availablePa()) + " available";
+    String available = show(Kind.PRESSURE, stop.pressures().availablePa()) + " available";
     facts.add(
         switch (stop.start()) {
           case NEVER -> Deciding.amiss(what, range, available, "does not start");

@@ -71,7 +71,7 @@ final class FarmPage {
                         + " whenever it carries sand: below that the sand settles and plugs it."));
     line.service()
         .stop()
-        .filter(stop -> stop.sandKg() > 0)
+        .filter(stop -> stop.filling().sandKg() > 0)
         .flatMap(StopResult::flush)
         .ifPresent(flush -> rule.add(flush(flush, rule.isEmpty() ? name : "it")));
     if (!rule.isEmpty()) {

@@ -67,7 +67,7 @@ class StopByHandTest {
     assertThat(stop.lying().restedYieldPa()).isCloseTo(20, within(1e-9));
     assertThat(stop.restart().yieldPa()).isCloseTo(53_333.3, within(0.1));
     assertThat(stop.restart().slidingBedPa()).isZero();
-    assertThat(stop.staticPa()).isCloseTo(0, within(1e-9));
+    assertThat(stop.pressures().staticPa()).isCloseTo(0, within(1e-9));
     assertThat(stop.restart().expectedPa()).isCloseTo(53_333.3, within(0.1));
     // With the factor measured: 4 × 30 Pa × 100/0.15.
     assertThat(
@@ -103,10 +103,11 @@ class StopByHandTest {
   void restartOfAThinLiquorUphillByHand() {
     StopResult stop = stop(line(bingham(1, 0.002), 3, 60, 5, ""));
     assertThat(stop.lying().atRest()).isEqualTo(1);
-    assertThat(stop.staticPa()).isCloseTo(52_412, within(5.0));
+    assertThat(stop.pressures().staticPa()).isCloseTo(52_412, within(5.0));
     assertThat(stop.restart().yieldPa()).isCloseTo(5_333.3, within(0.1));
     assertThat(stop.restart().slidingBedPa()).isCloseTo(86_196, within(25.0));
-    assertThat(stop.staticPa() + stop.restart().expectedPa()).isCloseTo(143_941, within(40.0));
+    assertThat(stop.pressures().staticPa() + stop.restart().expectedPa())
+        .isCloseTo(143_941, within(40.0));
   }
 
   /** Neither at 5.30 Pa nor anywhere else does what restarting takes step in the yield stress. */
@@ -211,7 +212,7 @@ class StopByHandTest {
         .isLessThanOrEqualTo(supply.cleanM3ps().orElseThrow());
     // A clear liquor of 1 Pa starts by itself: nobody needs a pressure below that of the air.
     StopResult clear = stop(line(bingham(1, 0.05), 0, 60, -20, tank(2)));
-    assertThat(clear.staticPa()).isLessThan(-100_000);
+    assertThat(clear.pressures().staticPa()).isLessThan(-100_000);
     assertThat(clear.supply().orElseThrow().startDemand()).isZero();
     assertThat(clear.leastPa()).isZero();
     assertThat(clear.mostPa()).hasValue(0);

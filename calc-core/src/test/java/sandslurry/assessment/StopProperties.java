@@ -141,7 +141,7 @@ class StopProperties {
         .stop()
         .ifPresent(
             stop -> {
-              numbers.put("static", stop.staticPa());
+              numbers.put("static", stop.pressures().staticPa());
               numbers.put("bed", stop.restart().slidingBedPa());
               numbers.put("yield", stop.restart().yieldPa());
               numbers.put("plug", stop.restart().plugPa());
@@ -218,7 +218,8 @@ class StopProperties {
 
   private static void stop(StopResult stop, Assessment assessment, List<String> ids) {
     if (ids.contains("stop.restart-starts")) {
-      assertThat(stop.availablePa()).isGreaterThanOrEqualTo(stop.mostPa().orElseThrow());
+      assertThat(stop.pressures().availablePa())
+          .isGreaterThanOrEqualTo(stop.mostPa().orElseThrow());
       assertThat(stop.restartDemand()).isLessThanOrEqualTo(1);
       assertThat(stop.start()).isEqualTo(Start.SURE);
     }

@@ -107,7 +107,7 @@ class StopTest {
     StopResult before = stop(flat);
     // Ten metres of mixture more: sand that has fallen to the foot weighs what it weighed afloat.
     double mixture = 0.03 * 2650 + 0.97 * 999.1;
-    assertThat(stop.staticPa() - before.staticPa())
+    assertThat(stop.pressures().staticPa() - before.pressures().staticPa())
         .isCloseTo(10 * mixture * 9.80665, within(100.0));
     // Friction of an upright plug that liquid seeps through: none beyond its weight.
     assertThat(stop.plugs().get(0).frictionPa()).isCloseTo(0, within(1e-6));

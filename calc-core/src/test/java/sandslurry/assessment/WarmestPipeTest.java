@@ -29,6 +29,6 @@ class WarmestPipeTest {
     for (SurgeResult surge : service.surges()) {
       assertThat(surge.ratingPa().getAsDouble()).isEqualTo(rating);
     }
-    assertThat(service.stop().orElseThrow().weakestPa()).hasValue(rating);
+    assertThat(service.stop().orElseThrow().pressures().weakestPa()).hasValue(rating);
   }
 }

@@ -8,9 +8,11 @@ import sandslurry.assessment.line.LineEvaluation.State;
 import sandslurry.assessment.line.LineModel;
 import sandslurry.assessment.line.RunPoint;
 import sandslurry.assessment.station.PumpEvaluation;
+import sandslurry.assessment.stop.StopResult.Filling;
 import sandslurry.assessment.stop.StopResult.FlushNeed;
 import sandslurry.assessment.stop.StopResult.Lying;
 import sandslurry.assessment.stop.StopResult.Plug;
+import sandslurry.assessment.stop.StopResult.Pressures;
 import sandslurry.assessment.stop.StopResult.StoppedRun;
 import sandslurry.correlation.Physics;
 import sandslurry.design.line.RouteSpec.RunSpec;
@@ -105,16 +107,17 @@ public final class StopEvaluation {
     List<Plug> plugs = plugs(available - resting);
     return Optional.of(
         new StopResult(
-            fraction,
-            mixture
-                .indices()
-                .mapToDouble(
-                    i ->
-                        mixture
-                            .stopped(i, fraction)
-                            .sandMassKg(model.materials().sandDensityKgM3()))
-                .sum(),
-            model.volumeM3(),
+            new Filling(
+                fraction,
+                mixture
+                    .indices()
+                    .mapToDouble(
+                        i ->
+                            mixture
+                                .stopped(i, fraction)
+                                .sandMassKg(model.materials().sandDensityKgM3()))
+                    .sum(),
+                model.volumeM3()),
             mixture.lying(),
             base.stream().flatMap(state -> state.runs().stream()).anyMatch(RunPoint::bedMoves),
             runs(),
@@ -124,9 +127,7 @@ public final class StopEvaluation {
                 mixture.yieldPa(),
                 plugs.stream().mapToDouble(Plug::frictionPa).sum(),
                 wedgedPa(plugs)),
-            resting,
-            available,
-            model.weakestRatingPa(),
+            new Pressures(resting, available, model.weakestRatingPa()),
             flushNeed(),
             operation.flush().map(supply -> new FlushEvaluation(mixture, water).result(supply)),
             operation

@@ -54,7 +54,7 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
 
   /** Findings on the settled bed, the plugs and the restart. */
   public void all() {
-    if (stop.sandFraction() > 0) {
+    if (stop.filling().sandFraction() > 0) {
       bed();
     } else {
       found("clear-liquid", Severity.NOTE, LINE)
@@ -82,7 +82,7 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
                 settles >= TRACE ? "lays-bed" : bed ? "keeps-bed" : "holds-sand",
                 deepest.bedShare() > DEEP_BED ? Severity.CAUTION : Severity.NOTE,
                 LINE)
-            .with("sand", Kind.MASS, stop.sandKg())
+            .with("sand", Kind.MASS, stop.filling().sandKg())
             .with("running", Kind.PERCENT, running)
             .with("settles", Kind.PERCENT, settles)
             .with("bed", Kind.DEPTH, deepest.bedM())
@@ -194,7 +194,7 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
     boolean pump = design.pump().isPresent();
     Start start = stop.start();
     double most = stop.mostPa().orElse(Double.POSITIVE_INFINITY);
-    boolean burst = most > stop.weakestPa().orElse(Double.POSITIVE_INFINITY);
+    boolean burst = most > stop.pressures().weakestPa().orElse(Double.POSITIVE_INFINITY);
     if (!pump) {
       restart("restart-no-pump", stop.bedMoves() ? Severity.CAUTION : Severity.NOTE);
     } else if (start == Start.NEVER && stop.bedMoves() && stop.restartDemand() > 1) {
@@ -216,20 +216,22 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
     Found found =
         found(key, severity, LINE)
             .with("least", Kind.PRESSURE, stop.leastPa())
-            .with("static", Kind.PRESSURE, stop.staticPa())
-            .with("fall", Kind.PRESSURE, -stop.staticPa())
+            .with("static", Kind.PRESSURE, stop.pressures().staticPa())
+            .with("fall", Kind.PRESSURE, -stop.pressures().staticPa())
             .with("slidingBed", Kind.PRESSURE, stop.restart().slidingBedPa())
             .with("yield", Kind.PRESSURE, stop.restart().yieldPa())
             .with("rested", Kind.STRESS, stop.lying().restedYieldPa())
             .with("seeping", Kind.PRESSURE, stop.restart().plugPa())
-            .with("available", Kind.PRESSURE, stop.availablePa());
+            .with("available", Kind.PRESSURE, stop.pressures().availablePa());
     if (stop.mostPa().isPresent()) {
       found.with("most", Kind.PRESSURE, stop.mostPa().getAsDouble()).why("restart-range");
     } else {
       found.why("restart-beyond");
     }
     found
-        .why(stop.staticPa() != 0, stop.staticPa() < 0 ? "restart-falls" : "restart-static")
+        .why(
+            stop.pressures().staticPa() != 0,
+            stop.pressures().staticPa() < 0 ? "restart-falls" : "restart-static")
         .why(stop.restart().slidingBedPa() > 0, "restart-bed")
         .why(stop.restart().yieldPa() > 0, "restart-yield");
     if (stop.plugs().stream().anyMatch(Plug::fills)) {
@@ -243,8 +245,8 @@ public record StopFindings(Design design, StopResult stop, Findings findings)
     }
     found
         .why(design.pump().isPresent(), "restart-pump")
-        .with("rating", Kind.PRESSURE, stop.weakestPa())
-        .why(stop.weakestPa().isPresent(), "rated")
+        .with("rating", Kind.PRESSURE, stop.pressures().weakestPa())
+        .why(stop.pressures().weakestPa().isPresent(), "rated")
         .cure(!key.equals("restart-starts"), "never-full")
         .add();
   }

@@ -10,35 +10,25 @@ import sandslurry.transport.bed.StoppedLine;
 /**
  * The line stopped full.
  *
- * @param sandFraction volume fraction of sand in the line
- * @param sandKg sand in the line [kg]
- * @param volumeM3 volume of the line [m3]
+ * @param filling what it is full of
  * @param lying what of the sand lies on the floor, and the liquid after the rest
  * @param bedMoves whether a run moves its sand as a sliding bed while the line runs
  * @param runs each run
  * @param plugs what packs at low points and feet of steep runs
  * @param restart what friction, yield and plugs hold it with
- * @param staticPa static pressure at its start, with the sand of climbing runs; that of falling
- *     ones is not taken to help [Pa]
- * @param availablePa pressure that the pump, or without one the pit, has at its start [Pa]
- * @param weakestPa rating of the weakest run; empty when none is known [Pa]
+ * @param pressures what there is to restart it with and against
  * @param flush what a flush with water takes; empty when no flow clears the line
  * @param supply what the supply of the flush gives, when there is one
  * @param supplyVolumeM3 volume of the supply, when given [m3]
  */
-// More than ten components: what a stop leaves is read part by part.
 public record StopResult(
-    double sandFraction,
-    double sandKg,
-    double volumeM3,
+    Filling filling,
     Lying lying,
     boolean bedMoves,
     List<StoppedRun> runs,
     List<Plug> plugs,
     StoppedLine.Restart restart,
-    double staticPa,
-    double availablePa,
-    OptionalDouble weakestPa,
+    Pressures pressures,
     Optional<FlushNeed> flush,
     Optional<FlushFlow> supply,
     OptionalDouble supplyVolumeM3) {
@@ -49,12 +39,31 @@ public record StopResult(
   }
 
   /**
+   * What a line is full of.
+   *
+   * @param sandFraction volume fraction of sand in it
+   * @param sandKg sand in it [kg]
+   * @param volumeM3 its volume [m3]
+   */
+  public record Filling(double sandFraction, double sandKg, double volumeM3) {}
+
+  /**
+   * Pressures at the start of a line that stands.
+   *
+   * @param staticPa static pressure, with the sand of climbing runs; that of falling ones is not
+   *     taken to help [Pa]
+   * @param availablePa what the pump, or without one the pit, has [Pa]
+   * @param weakestPa rating of the weakest run; empty when none is known [Pa]
+   */
+  public record Pressures(double staticPa, double availablePa, OptionalDouble weakestPa) {}
+
+  /**
    * What restarting is expected to take over what there is: above 1 it cannot be counted on.
    *
    * @return static pressure, bed, rested yield stress and seeping plugs over the pressure available
    */
   public double restartDemand() {
-    return demand(expectedPa(), availablePa);
+    return demand(expectedPa(), pressures.availablePa());
   }
 
   /**
@@ -63,7 +72,7 @@ public record StopResult(
    * @return at the start of the line, static pressure included; 0 or more [Pa]
    */
   public double expectedPa() {
-    return Math.max(0, staticPa + restart.expectedPa());
+    return Math.max(0, pressures.staticPa() + restart.expectedPa());
   }
 
   /** Whether the pump can start the line again. */
@@ -82,10 +91,12 @@ public record StopResult(
    * @return never also where the line runs on a sliding bed and the expected pressure is not there
    */
   public Start start() {
-    if (availablePa < leastPa() || bedMoves && restartDemand() > 1) {
+    if (pressures.availablePa() < leastPa() || bedMoves && restartDemand() > 1) {
       return Start.NEVER;
     }
-    return availablePa >= mostPa().orElse(Double.POSITIVE_INFINITY) ? Start.SURE : Start.UNCERTAIN;
+    return pressures.availablePa() >= mostPa().orElse(Double.POSITIVE_INFINITY)
+        ? Start.SURE
+        : Start.UNCERTAIN;
   }
 
   /**
@@ -95,7 +106,7 @@ public record StopResult(
    *     it starts by itself [Pa]
    */
   public double leastPa() {
-    return Math.max(0, staticPa + restart.lowPa());
+    return Math.max(0, pressures.staticPa() + restart.lowPa());
   }
 
   /**
@@ -106,7 +117,9 @@ public record StopResult(
    */
   public OptionalDouble mostPa() {
     OptionalDouble high = restart.highPa();
-    return high.isPresent() ? OptionalDouble.of(Math.max(0, staticPa + high.getAsDouble())) : high;
+    return high.isPresent()
+        ? OptionalDouble.of(Math.max(0, pressures.staticPa() + high.getAsDouble()))
+        : high;
   }
 
   /**

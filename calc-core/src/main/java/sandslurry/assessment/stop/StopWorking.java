@@ -32,7 +32,7 @@ public final class StopWorking {
    */
   public static void steps(Trace trace, Materials materials, StopResult stop) {
     Sheet sheet = Sheet.of(StopWorking.class, trace);
-    double fraction = stop.sandFraction();
+    double fraction = stop.filling().sandFraction();
     for (StoppedRun run : stop.runs()) {
       sheet.begin("bed of the stopped line", run.run());
       run(sheet, materials.design(), stop, run);
@@ -42,7 +42,12 @@ public final class StopWorking {
       plug(sheet, stop, plug);
     }
     sheet.begin("stop and restart", "");
-    sheet.step("sand", stop.sandKg(), fraction, stop.volumeM3(), materials.sandDensityKgM3());
+    sheet.step(
+        "sand",
+        stop.filling().sandKg(),
+        fraction,
+        stop.filling().volumeM3(),
+        materials.sandDensityKgM3());
     double bed = sheet.step("bed", stop.restart().slidingBedPa(), fraction);
     double yield =
         sum(
@@ -62,7 +67,7 @@ public final class StopWorking {
             stop.restart().plugPa(),
             stop.plugs(),
             Plug::frictionPa);
-    sheet.step("least", stop.leastPa(), stop.staticPa(), bed, yield, plug);
+    sheet.step("least", stop.leastPa(), stop.pressures().staticPa(), bed, yield, plug);
     OptionalDouble wedged = stop.restart().wedgedPa();
     if (wedged.isPresent()) {
       double all =
@@ -74,7 +79,8 @@ public final class StopWorking {
               wedged.getAsDouble(),
               stop.plugs(),
               p -> p.wedgedPa().orElseThrow());
-      sheet.step("most", stop.mostPa().orElseThrow(), stop.staticPa(), bed, yield, plug, all);
+      sheet.step(
+          "most", stop.mostPa().orElseThrow(), stop.pressures().staticPa(), bed, yield, plug, all);
     }
     stop.supply().ifPresent(supply -> supply(sheet, materials.design(), stop, supply));
     sheet.begin("flush", "");
@@ -105,13 +111,14 @@ public final class StopWorking {
     RunSpec spec = design.oneLine().route().run(run.run());
     double d = spec.meanBoreM();
     double length = spec.lengthM();
-    double share = sheet.step("share", run.bedShare(), stop.sandFraction());
+    double share = sheet.step("share", run.bedShare(), stop.filling().sandFraction());
     double half =
         sheet.step("half-angle", CircularSegment.ofAreaShare(d, share).halfAngleRad(), share);
     sheet.step("segment", share, half);
     sheet.step("depth", run.bedM(), d, half);
     if (run.settlingS().isPresent()) {
-      double fall = sheet.step("fall", run.finestMps().orElseThrow(), stop.sandFraction());
+      double fall =
+          sheet.step("fall", run.finestMps().orElseThrow(), stop.filling().sandFraction());
       double time = run.settlingS().getAsDouble();
       if (run.plugM() > 0) {
         double slope = Math.min(run.slopeRad(), Math.PI / 2);
@@ -138,14 +145,17 @@ public final class StopWorking {
           length);
     }
     if (plug.movableM().isPresent()) {
-      sheet.step("longest", plug.movableM().getAsDouble(), stop.availablePa() - stop.staticPa());
+      sheet.step(
+          "longest",
+          plug.movableM().getAsDouble(),
+          stop.pressures().availablePa() - stop.pressures().staticPa());
     }
   }
 
   private static void flush(Sheet sheet, StopResult stop, FlushNeed flush) {
-    sheet.step("carry", flush.clearingM3ps(), stop.sandFraction());
+    sheet.step("carry", flush.clearingM3ps(), stop.filling().sandFraction());
     sheet.step("strip", flush.strippingM3ps(), stop.lying().flowingYieldPa());
-    sheet.step("volume", flush.volumeM3(), stop.volumeM3());
+    sheet.step("volume", flush.volumeM3(), stop.filling().volumeM3());
     sheet.step(
         "time", flush.timeS(), flush.volumeM3(), flush.clearingM3ps(), flush.strippingM3ps());
   }

@@ -38,7 +38,7 @@ public final class ReportFigures {
               "lowest-flow-rate"));
   private static final List<Column<StopResult>> STOPPED =
       List.of(
-          Column.of("sand in the line", Kind.MASS, StopResult::sandKg, "sand-in-line"),
+          Column.of("sand in the line", Kind.MASS, stop -> stop.filling().sandKg(), "sand-in-line"),
           Column.spread(
               "pressure to restart the stopped line",
               Kind.PRESSURE,
@@ -54,7 +54,10 @@ public final class ReportFigures {
                       : OptionalDouble.of(stop.leastPa()),
               "least-restart-pressure"),
           Column.of(
-              "pressure available", Kind.PRESSURE, StopResult::availablePa, "available-pressure"));
+              "pressure available",
+              Kind.PRESSURE,
+              stop -> stop.pressures().availablePa(),
+              "available-pressure"));
   private static final List<Column<FlushNeed>> FLUSH =
       List.of(
           Column.of("flush flow rate", Kind.FLOW, FlushNeed::flowM3ps, "flush-flow-rate"),

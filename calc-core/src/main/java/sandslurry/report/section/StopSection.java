@@ -54,9 +54,9 @@ record StopSection(StopResult stop, boolean driven, Page page) implements Sectio
             Column.maybe("clearing velocity of water", Kind.VELOCITY, StoppedRun::clearingMps)));
     paragraph(
         "Stopped full the line holds "
-            + show(Kind.MASS, stop.sandKg())
+            + show(Kind.MASS, stop.filling().sandKg())
             + " of sand in "
-            + show(Kind.VOLUME, stop.volumeM3())
+            + show(Kind.VOLUME, stop.filling().volumeM3())
             + ". The restart pressure is "
             + show(Kind.PRESSURE, stop.leastPa())
             + (stop.mostPa().isPresent()
@@ -64,7 +64,9 @@ record StopSection(StopResult stop, boolean driven, Page page) implements Sectio
                 : " or, if a plug wedges, more than any pump has,")
             + " with the static head"
             + (driven
-                ? "; the pump gives " + show(Kind.PRESSURE, stop.availablePa()) + " at zero flow"
+                ? "; the pump gives "
+                    + show(Kind.PRESSURE, stop.pressures().availablePa())
+                    + " at zero flow"
                 : "")
             + "."
             + (stop.flush().isPresent()
