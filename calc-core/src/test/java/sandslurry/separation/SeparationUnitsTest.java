@@ -285,6 +285,9 @@ class SeparationUnitsTest {
     assertThat(turn.waitS(2)).isZero();
     assertThat(new LaneTurn(100, 60, 41).lanesNeeded()).isEqualTo(3);
     assertThat(new LaneTurn(100, 60, 41).waitS(2)).isEqualTo(-1);
+    assertThat(turn.idleShare(2)).isZero();
+    // One lane: it fills for 100 s of each 200 s.
+    assertThat(turn.idleShare(1)).isEqualTo(0.5);
   }
 
   @Test

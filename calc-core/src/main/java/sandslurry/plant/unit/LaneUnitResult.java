@@ -280,7 +280,9 @@ public record LaneUnitResult(
         .when(
             !enough,
             f ->
-                f.count("needed", Math.ceil(turn.lanesNeeded() - 1e-9))
+                f.with("idle", Kind.PERCENT, turn.idleShare(unit.lanes()))
+                    .why("lane-idle")
+                    .count("needed", Math.ceil(turn.lanesNeeded() - 1e-9))
                     .count("lanes", unit.lanes())
                     .cure("more-lanes"))
         .add();

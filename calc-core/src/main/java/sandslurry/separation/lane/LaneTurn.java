@@ -38,4 +38,14 @@ public record LaneTurn(double fillS, double drainS, double digS) {
     }
     return (lanes - 1) * fillS - drainS - digS;
   }
+
+  /**
+   * Share of the time in which no lane is ready.
+   *
+   * @param lanes number of lanes, 1 or more
+   * @return what is lacking over the time from one filling of a lane to its next; 0 with enough
+   */
+  public double idleShare(int lanes) {
+    return Math.max(0, -waitS(lanes)) / (fillS + drainS + digS);
+  }
 }
