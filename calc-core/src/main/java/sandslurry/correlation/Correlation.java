@@ -28,15 +28,6 @@ public interface Correlation {
   }
 
   /**
-   * The equation as one line of plain text.
-   *
-   * @return that of {@link #about}
-   */
-  default String equation() {
-    return about().equation();
-  }
-
-  /**
    * The source.
    *
    * @return that of {@link #about}

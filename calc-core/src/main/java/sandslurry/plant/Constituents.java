@@ -106,15 +106,6 @@ public final class Constituents {
   }
 
   /**
-   * Density of dry manure solids.
-   *
-   * @return density [kg/m3]
-   */
-  public double manureSolidsDensityKgM3() {
-    return manureSolidsDensityKgM3;
-  }
-
-  /**
    * Density of the mineral.
    *
    * @return density [kg/m3]

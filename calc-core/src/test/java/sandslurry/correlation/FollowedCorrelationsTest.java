@@ -36,7 +36,7 @@ class FollowedCorrelationsTest {
     Followed.all(trace.steps());
     assertThat(trace.steps()).as(model.name()).extracting(Step::value).contains(value);
     // The page of the correlations prints the same equations.
-    assertThat(trace.steps()).anyMatch(s -> model.equation().contains(s.equation().text()));
+    assertThat(trace.steps()).anyMatch(s -> model.about().equation().contains(s.equation().text()));
   }
 
   private static Slurry slurry(double size, double wide, double viscosity, double fraction) {

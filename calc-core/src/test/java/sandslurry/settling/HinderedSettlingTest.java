@@ -38,7 +38,7 @@ class HinderedSettlingTest {
   @MethodSource("laws")
   void everyLawTellsItsNameEquationSourceAndRange(HinderedSettling law) {
     assertThat(law.name()).isNotBlank();
-    assertThat(law.equation()).startsWith("n = ");
+    assertThat(law.about().equation()).startsWith("n = ");
     assertThat(law.id()).endsWith(Integer.toString(law.citation().year()));
     assertThat(law.about().bounds()).hasSize(2);
   }

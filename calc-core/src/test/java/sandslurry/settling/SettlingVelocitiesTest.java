@@ -60,7 +60,7 @@ class SettlingVelocitiesTest {
   @MethodSource("models")
   void everyModelTellsItsNameEquationSourceAndRange(SettlingVelocityModel model) {
     assertThat(model.name()).isNotBlank();
-    assertThat(model.equation()).contains("=");
+    assertThat(model.about().equation()).contains("=");
     assertThat(model.citation().authors()).isNotBlank();
     assertThat(model.id()).endsWith(Integer.toString(model.citation().year()));
     assertThat(model.about().bounds()).isNotEmpty();

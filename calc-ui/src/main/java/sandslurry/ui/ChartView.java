@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
+import java.awt.event.ActionListener;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -71,12 +72,15 @@ final class ChartView {
     other.addActionListener(event -> taken.run());
   }
 
-  /** Fills a choice, which keeps its place in the list. */
+  /** Fills a choice, which keeps its place in the list and tells nobody. */
   static void fill(JComboBox<String> box, List<String> entries) {
+    List<ActionListener> told = List.of(box.getActionListeners());
+    told.forEach(box::removeActionListener);
     int selected = Math.max(0, box.getSelectedIndex());
     box.setModel(new DefaultComboBoxModel<>(entries.toArray(String[]::new)));
     box.setSelectedIndex(Math.min(selected, entries.size() - 1));
     box.setEnabled(!entries.isEmpty());
+    told.forEach(box::addActionListener);
   }
 
   void show(Optional<ChartData> data, String whyNot) {

@@ -15,7 +15,6 @@ final class DepositionView {
   private final JComboBox<String> run = new JComboBox<>();
   private final JComboBox<String> flow = new JComboBox<>();
   private Optional<Assessment> assessment = Optional.empty();
-  private boolean taking;
 
   DepositionView() {
     Look.named(run, "deposition run", "Run shown");
@@ -29,7 +28,6 @@ final class DepositionView {
 
   void show(Optional<Assessment> shown, String whyNot) {
     assessment = shown;
-    taking = true;
     ChartView.fill(
         run,
         shown
@@ -47,7 +45,6 @@ final class DepositionView {
                             Stream.of(EVERY_STATE))
                         .toList())
             .orElse(List.of()));
-    taking = false;
     if (shown.isEmpty()) {
       chart.show(Optional.empty(), whyNot);
     } else {
@@ -56,7 +53,7 @@ final class DepositionView {
   }
 
   private void paint() {
-    if (!taking && assessment.isPresent()) {
+    if (assessment.isPresent()) {
       boolean everyState = EVERY_STATE.equals(flow.getSelectedItem());
       run.setEnabled(!everyState);
       Charts charts = new Charts(assessment.get());

@@ -19,7 +19,6 @@ final class LaneView {
   private final JComboBox<String> page = new JComboBox<>(PAGES.toArray(String[]::new));
   private Optional<Assessment> assessment = Optional.empty();
   private String whyNot = "";
-  private boolean taking;
 
   LaneView() {
     Look.named(lane, "lane shown", "Lane shown");
@@ -34,18 +33,13 @@ final class LaneView {
   void show(Optional<Assessment> shown, String why) {
     assessment = shown;
     whyNot = why;
-    taking = true;
     List<String> names = shown.map(a -> List.copyOf(a.lanes().keySet())).orElse(List.of());
     ChartView.fill(lane, names);
     page.setEnabled(!names.isEmpty());
-    taking = false;
     paint();
   }
 
   private void paint() {
-    if (taking) {
-      return;
-    }
     if (assessment.isEmpty() || assessment.get().lanes().isEmpty()) {
       chart.show(Optional.empty(), whyNot);
       return;

@@ -32,20 +32,6 @@ public record Levels(OptionalDouble floorM, double lowestM, double highestM, dou
   }
 
   /**
-   * The same unit on a higher platform.
-   *
-   * @param riseM how much higher [m]
-   * @return its levels
-   */
-  public Levels raised(double riseM) {
-    return new Levels(
-        floorM.isPresent() ? OptionalDouble.of(floorM.getAsDouble() + riseM) : floorM,
-        lowestM + riseM,
-        highestM + riseM,
-        overflowM + riseM);
-  }
-
-  /**
    * The lowest level that is known of the unit.
    *
    * @return its floor, or the lowest water or outlet where no floor is given [m]

@@ -63,8 +63,18 @@ class HydraulicProfileProperties {
         .units()
         .forEach(
             (name, levels) ->
-                raised.put(name, levels.raised(profile.risesM().getOrDefault(name, 0.0))));
+                raised.put(name, raised(levels, profile.risesM().getOrDefault(name, 0.0))));
     return raised;
+  }
+
+  private static Levels raised(Levels levels, double riseM) {
+    return new Levels(
+        levels.floorM().isPresent()
+            ? OptionalDouble.of(levels.floorM().getAsDouble() + riseM)
+            : levels.floorM(),
+        levels.lowestM() + riseM,
+        levels.highestM() + riseM,
+        levels.overflowM() + riseM);
   }
 
   @Property

@@ -138,7 +138,7 @@ class SolidsDeratingProperties {
   void everyMemberTellsWhatItIs() {
     assertThat(SolidsDeratings.FAMILY.all()).extracting(SolidsDerating::id).doesNotHaveDuplicates();
     for (SolidsDerating model : SolidsDeratings.FAMILY.all()) {
-      assertThat(model.equation()).matches("HR(_[A-Z]+)? = 1 - .*");
+      assertThat(model.about().equation()).matches("HR(_[A-Z]+)? = 1 - .*");
       assertThat(model.citation().year()).isBetween(1970, 2010);
     }
   }

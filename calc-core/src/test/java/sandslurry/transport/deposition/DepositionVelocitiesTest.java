@@ -39,7 +39,7 @@ class DepositionVelocitiesTest {
   void everyModelTellsOfItself() {
     for (DepositionVelocityModel model : DepositionVelocities.FAMILY.all()) {
       assertThat(model.name()).isNotBlank();
-      assertThat(model.equation()).contains(" = ");
+      assertThat(model.about().equation()).contains(" = ");
       assertThat(model.citation().year()).isBetween(1950, 2010);
       assertThat(model.limit().words()).isNotBlank();
       assertThat(model.about().bounds()).isNotEmpty();
@@ -48,7 +48,7 @@ class DepositionVelocitiesTest {
         assertThat(bound.describe(UnitSystem.US)).isNotBlank();
       }
     }
-    assertThat(new WilsonTse1984().equation()).contains("Delta");
+    assertThat(new WilsonTse1984().about().equation()).contains("Delta");
     assertThat(new WilsonTse1984().about().bounds()).hasSize(1);
     assertThat(new WilsonTse1984().citation().year()).isEqualTo(1984);
     assertThat(new WilsonTse1984().id()).isEqualTo("wilson-tse-1984");

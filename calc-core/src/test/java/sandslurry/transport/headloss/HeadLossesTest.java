@@ -40,7 +40,7 @@ class HeadLossesTest {
     assertThat(HeadLosses.FAMILY.all()).extracting(HeadLossModel::id).doesNotHaveDuplicates();
     for (HeadLossModel model : HeadLosses.FAMILY.all()) {
       assertThat(HeadLosses.FAMILY.find(model.id()).orElseThrow()).isSameAs(model);
-      assertThat(List.of(model.name(), model.equation(), model.citation().where()))
+      assertThat(List.of(model.name(), model.about().equation(), model.citation().where()))
           .noneMatch(String::isBlank);
       assertThat(model.about().bounds()).isNotEmpty();
     }
