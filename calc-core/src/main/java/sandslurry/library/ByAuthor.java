@@ -2,7 +2,6 @@ package sandslurry.library;
 
 import java.util.List;
 import javax.measure.Quantity;
-import sandslurry.correlation.Bound;
 import sandslurry.correlation.Citation;
 import sandslurry.correlation.Correlation;
 import sandslurry.correlation.Estimate;
@@ -10,19 +9,61 @@ import sandslurry.units.Measure;
 import sandslurry.units.UnitSystem;
 
 /**
- * What one published correlation gives.
+ * What one published correlation gives. Immutable.
  *
- * @param author the name that it goes by
- * @param value its value
- * @param outside what lies outside its published range, in words; empty inside
- * @param source the publication
  * @param <Q> what it gives
  */
-public record ByAuthor<Q extends Quantity<Q>>(
-    String author, Quantity<Q> value, List<String> outside, Citation source) {
-  /** Copies the list. */
-  public ByAuthor {
-    outside = List.copyOf(outside);
+public final class ByAuthor<Q extends Quantity<Q>> {
+  private final Correlation model;
+  private final Estimate estimate;
+  private final Quantity<Q> value;
+
+  private ByAuthor(Correlation model, Estimate estimate, Quantity<Q> value) {
+    this.model = model;
+    this.estimate = estimate;
+    this.value = value;
+  }
+
+  static <Q extends Quantity<Q>> ByAuthor<Q> of(
+      Correlation model, Estimate estimate, Measure<Q> measure) {
+    return new ByAuthor<>(model, estimate, measure.of(estimate.value()));
+  }
+
+  /**
+   * The correlation.
+   *
+   * @return the name that it goes by
+   */
+  public String author() {
+    return model.name();
+  }
+
+  /**
+   * What it gives.
+   *
+   * @return its value
+   */
+  public Quantity<Q> value() {
+    return value;
+  }
+
+  /**
+   * What lies outside its published range. Only who asks for the words waits for them: they take
+   * longer than the value.
+   *
+   * @return each input in words, with its value and limits; empty inside
+   */
+  public List<String> outside() {
+    return estimate.excesses().stream().map(e -> e.describe(UnitSystem.METRIC)).toList();
+  }
+
+  /**
+   * Where it was published.
+   *
+   * @return the publication
+   */
+  public Citation source() {
+    return model.citation();
   }
 
   /**
@@ -31,19 +72,11 @@ public record ByAuthor<Q extends Quantity<Q>>(
    * @return true inside
    */
   public boolean inRange() {
-    return outside.isEmpty();
+    return estimate.inRange();
   }
 
-  static <Q extends Quantity<Q>> ByAuthor<Q> of(
-      Correlation model, Estimate estimate, Measure<Q> measure) {
-    return new ByAuthor<>(
-        model.name(),
-        measure.of(estimate.value()),
-        estimate.excesses().stream().map(e -> words(e)).toList(),
-        model.citation());
-  }
-
-  private static String words(Bound.Excess excess) {
-    return excess.describe(UnitSystem.METRIC);
+  @Override
+  public String toString() {
+    return author() + ": " + value;
   }
 }
