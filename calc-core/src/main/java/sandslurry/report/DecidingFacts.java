@@ -297,25 +297,25 @@ final class DecidingFacts {
             && assessment.line().orElseThrow().states().stream()
                 .anyMatch(s -> state.name().startsWith(s.flowCase().words()));
     StateResult.Point point = state.point().get();
-    if (listed || point.regime() == Regime.LAMINAR) {
+    if (listed || point.worst().regime() == Regime.LAMINAR) {
       return;
     }
     String what = "velocity in the state \"" + state.name() + "\"";
-    String actual = show(Kind.VELOCITY, point.velocityMps());
-    if (point.regime() == Regime.TRANSITIONAL && point.sandFraction() > 0) {
+    String actual = show(Kind.VELOCITY, point.worst().velocityMps());
+    if (point.worst().regime() == Regime.TRANSITIONAL && point.mixture().sandFraction() > 0) {
       facts.add(Deciding.amiss(what, actual, "turbulent flow needed", "transitional"));
       return;
     }
-    if (point.toPassMps().isEmpty()) {
+    if (point.worst().toPassMps().isEmpty()) {
       return;
     }
     facts.add(
         Deciding.atLeast(
             what,
             actual,
-            point.velocityMps(),
-            show(Kind.VELOCITY, point.toPassMps().getAsDouble()) + " required",
-            point.toPassMps().getAsDouble()));
+            point.worst().velocityMps(),
+            show(Kind.VELOCITY, point.worst().toPassMps().getAsDouble()) + " required",
+            point.worst().toPassMps().getAsDouble()));
   }
 
   private void waterHammer(List<SurgeResult> surges) {

@@ -270,7 +270,7 @@ class PumpStationTest {
     Point before = point(together, DUTY);
     Point after = point(own, DUTY);
     double shafts = after.pumps().get(0).shaftW() / 0.88 + after.pumps().get(1).shaftW() / 0.44;
-    assertThat(after.inputW().getAsDouble()).isCloseTo(shafts, within(1e-6 * shafts));
+    assertThat(after.power().inputW().getAsDouble()).isCloseTo(shafts, within(1e-6 * shafts));
     assertThat(own.pump().orElseThrow().governing().orElseThrow().inputW())
         .isCloseTo(shafts, within(1e-3 * shafts));
     assertThat(own.findings())

@@ -353,10 +353,11 @@ class StopTest {
               .filter(s -> s.name().equals(day.state()))
               .findFirst()
               .orElseThrow();
-      assertThat(state.point().orElseThrow().inputW()).as(day.state()).isPresent();
+      assertThat(state.point().orElseThrow().power().inputW()).as(day.state()).isPresent();
       assertThat(day.energyJ())
           .isCloseTo(
-              state.point().orElseThrow().inputW().orElseThrow() * day.runningS(), within(1.0));
+              state.point().orElseThrow().power().inputW().orElseThrow() * day.runningS(),
+              within(1.0));
       // A day of liquid without sand has no energy per sand.
       assertThat(day.energyPerSandJpKg().isPresent()).isEqualTo(day.sandKg() > 0);
       day.energyPerSandJpKg()
@@ -419,7 +420,7 @@ class StopTest {
                 .filter(s -> s.point().isPresent())
                 .collect(
                     Collectors.toMap(
-                        StateResult::name, s -> s.point().orElseThrow().sandFraction())))
+                        StateResult::name, s -> s.point().orElseThrow().mixture().sandFraction())))
         .containsEntry("most sand", 0.08)
         .containsEntry("least sand", 0.01)
         .containsEntry("coldest", 0.03)
@@ -435,6 +436,7 @@ class StopTest {
             .orElseThrow()
             .point()
             .orElseThrow()
+            .mixture()
             .temperatureK();
     assertThat(cold).isCloseTo(275.15, within(1e-9));
   }

@@ -103,14 +103,16 @@ final class Charts {
   Optional<ChartData> states() {
     List<Bar> bars = new ArrayList<>();
     for (StateResult state : assessment.service().states()) {
-      if (state.point().isPresent() && state.point().get().toPassMps().isPresent()) {
+      if (state.point().isPresent() && state.point().get().worst().toPassMps().isPresent()) {
         StateResult.Point point = state.point().get();
         bars.add(
             new Bar(
                 state.severity().name(),
                 colour(state.severity()),
-                state.name() + ", " + point.run(),
-                number(Kind.PERCENT, point.velocityMps() / point.toPassMps().getAsDouble())));
+                state.name() + ", " + point.worst().run(),
+                number(
+                    Kind.PERCENT,
+                    point.worst().velocityMps() / point.worst().toPassMps().getAsDouble())));
       }
     }
     return bars.isEmpty()

@@ -50,15 +50,15 @@ public final class DayEvaluation {
     double daily = operation.dailyVolumeM3().orElseThrow();
     Optional<Double> batch = operation.batchVolumeM3();
     DailyDuty duty = new DailyDuty(daily, batch.orElse(daily), point.flowM3ps());
-    double sandPerVolume = point.sandFraction() * materials.sandDensityKgM3();
-    double input = point.inputW().orElse(0);
+    double sandPerVolume = point.mixture().sandFraction() * materials.sandDensityKgM3();
+    double input = point.power().inputW().orElse(0);
     return new Day(
         state.name(),
         duty.runningS(),
         batch.isPresent() ? OptionalDouble.of(duty.greatestStartRatePs()) : OptionalDouble.empty(),
         duty.energyJ(input),
         daily * sandPerVolume,
-        point.inputW().isPresent()
+        point.power().inputW().isPresent()
             ? duty.energyPerSandJpKg(input, sandPerVolume)
             : OptionalDouble.empty());
   }

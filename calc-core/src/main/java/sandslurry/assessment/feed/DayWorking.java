@@ -44,8 +44,8 @@ public final class DayWorking {
       double batch = operation.batchVolumeM3().orElseThrow();
       sheet.step("starts", day.startsPs().getAsDouble(), flow, batch);
     }
-    if (point.inputW().isPresent()) {
-      sheet.step("energy", day.energyJ(), point.inputW().getAsDouble(), day.runningS());
+    if (point.power().inputW().isPresent()) {
+      sheet.step("energy", day.energyJ(), point.power().inputW().getAsDouble(), day.runningS());
     }
     if (day.energyPerSandJpKg().isPresent()) {
       sheet.step("sand-energy", day.energyPerSandJpKg().getAsDouble(), day.energyJ(), day.sandKg());

@@ -11,9 +11,12 @@ import sandslurry.assessment.station.PumpEvaluation;
 import sandslurry.assessment.station.PumpInLiquid;
 import sandslurry.assessment.station.PumpResult;
 import sandslurry.assessment.station.StateResult;
+import sandslurry.assessment.station.StateResult.DrivingPower;
 import sandslurry.assessment.station.StateResult.Point;
 import sandslurry.assessment.station.StateResult.PumpPoint;
+import sandslurry.assessment.station.StateResult.PumpedMixture;
 import sandslurry.assessment.station.StateResult.SuctionPoint;
+import sandslurry.assessment.station.StateResult.WorstRun;
 import sandslurry.assessment.station.SuctionEvaluation;
 import sandslurry.assessment.stop.FlushWater;
 import sandslurry.correlation.Physics;
@@ -173,20 +176,20 @@ public final class StateEvaluation {
     Point point =
         new Point(
             flowM3ps,
-            sandFraction,
-            density,
-            model.materials().carrier().temperatureK(),
+            new PumpedMixture(sandFraction, density, model.materials().carrier().temperatureK()),
             group.isPresent()
                 ? model.systemHeadM(runs, PumpEvaluation.greatestShareM3ps(group.get(), flowM3ps))
                 : model.systemHeadM(runs),
-            worst.pipe().spec().name(),
-            worst.regime(),
-            worst.leastVelocityMps(),
-            worst.limitMps(),
-            worst.toPassMps(),
+            new WorstRun(
+                worst.pipe().spec().name(),
+                worst.regime(),
+                worst.leastVelocityMps(),
+                worst.limitMps(),
+                worst.toPassMps()),
             pressure,
-            driven ? OptionalDouble.of(shaft) : OptionalDouble.empty(),
-            driven ? OptionalDouble.of(shaft / drive) : OptionalDouble.empty(),
+            new DrivingPower(
+                driven ? OptionalDouble.of(shaft) : OptionalDouble.empty(),
+                driven ? OptionalDouble.of(shaft / drive) : OptionalDouble.empty()),
             WearIndex.of(flowM3ps, designFlow(model.design())),
             pumps);
     return new Evaluated(

@@ -63,13 +63,13 @@ public final class StateWorking {
           point.driven() ? "driven" : "held",
           flow,
           point.headM(),
-          point.densityKgM3(),
-          point.temperatureK());
+          point.mixture().densityKgM3(),
+          point.mixture().temperatureK());
       sheet.step(
           "velocity",
-          point.velocityMps(),
+          point.worst().velocityMps(),
           flow,
-          design.oneLine().route().run(point.run()).largestBoreM());
+          design.oneLine().route().run(point.worst().run()).largestBoreM());
     }
     sheet.step(WEAR, Math.pow(flow / designFlow, WearIndex.LOW_POWER), flow, designFlow);
     sheet.step(MORE_WEAR, Math.pow(flow / designFlow, WearIndex.HIGH_POWER), flow, designFlow);
@@ -85,7 +85,7 @@ public final class StateWorking {
       sheet.step(
           PumpWorking.SHAFT_POWER,
           pump.shaftW(),
-          point.densityKgM3(),
+          point.mixture().densityKgM3(),
           flow,
           Math.max(pump.headM(), 0),
           pump.efficiency());
@@ -102,13 +102,16 @@ public final class StateWorking {
     double altitude = design.service().suction().orElseThrow().altitudeM();
     double air = new StandardAtmosphere().pressurePa(altitude, sheet.trace()).value();
     double vapour =
-        sheet.step("vapour", Water.vapourPressurePa(point.temperatureK()), point.temperatureK());
+        sheet.step(
+            "vapour",
+            Water.vapourPressurePa(point.mixture().temperatureK()),
+            point.mixture().temperatureK());
     sheet.step(
         "available",
         suction.availableM(),
         air,
         vapour,
-        point.densityKgM3(),
+        point.mixture().densityKgM3(),
         suction.floodM(),
         suction.lossM(),
         suction.accelerationM());

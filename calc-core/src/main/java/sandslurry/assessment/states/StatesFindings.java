@@ -83,20 +83,21 @@ public record StatesFindings(
   }
 
   private static boolean isSlow(Point point) {
-    return point.toPassMps().isPresent() && point.velocityMps() < point.toPassMps().getAsDouble();
+    return point.worst().toPassMps().isPresent()
+        && point.worst().velocityMps() < point.worst().toPassMps().getAsDouble();
   }
 
   private static void where(Found found, Point point) {
     at(found, point).why("state-flow");
-    found.why(point.toPassMps().isPresent(), "state-required");
+    found.why(point.worst().toPassMps().isPresent(), "state-required");
   }
 
   private static Found at(Found found, Point point) {
     return found
         .with("flow", Kind.FLOW, point.flowM3ps())
-        .with("velocity", Kind.VELOCITY, point.velocityMps())
-        .with("required", Kind.VELOCITY, point.toPassMps().orElse(0))
-        .with("run", point.run());
+        .with("velocity", Kind.VELOCITY, point.worst().velocityMps())
+        .with("required", Kind.VELOCITY, point.worst().toPassMps().orElse(0))
+        .with("run", point.worst().run());
   }
 
   /** A pump that is worn by as much as is common: a caution, since nobody gave its wear. */

@@ -170,7 +170,7 @@ public record StationFindings(Design design, ServiceResult result, Findings find
   private void impellers(RotodynamicSpec spec) {
     boolean sand =
         result.states().stream()
-            .anyMatch(s -> s.point().map(p -> p.sandFraction() > 0).orElse(false));
+            .anyMatch(s -> s.point().map(p -> p.mixture().sandFraction() > 0).orElse(false));
     List<RunningPump> pumps = new ArrayList<>(spec.pumps());
     spec.spares().forEach(spare -> pumps.add(spec.withSpare(spare).get(0)));
     String borrowed =

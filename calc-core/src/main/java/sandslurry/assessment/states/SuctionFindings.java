@@ -44,7 +44,7 @@ public record SuctionFindings(Design design, ServiceResult result, Findings find
                     .thenComparingDouble(
                         f -> suction(f).toPassMps().orElse(0) - suction(f).velocityMps()))
             .orElseThrow();
-    if (sand.point().sandFraction() == 0) {
+    if (sand.point().mixture().sandFraction() == 0) {
       return;
     }
     SuctionPoint point = suction(sand);

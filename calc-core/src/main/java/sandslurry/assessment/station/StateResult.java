@@ -29,39 +29,57 @@ public record StateResult(
   }
 
   /**
-   * Where pump and line run in a state.
+   * What flows in a state.
    *
-   * @param flowM3ps flow of mixture [m3/s]
    * @param sandFraction volume fraction of sand
    * @param densityKgM3 density of the mixture [kg/m3]
    * @param temperatureK temperature of the liquid [K]
-   * @param headM head named of the pumps, in metres of mixture [m]
-   * @param run the run that stands worst
+   */
+  public record PumpedMixture(double sandFraction, double densityKgM3, double temperatureK) {}
+
+  /**
+   * The run that stands worst in a state.
+   *
+   * @param run its name
    * @param regime how the carrier flows in it
    * @param velocityMps its velocity in the largest bore [m/s]
    * @param limitMps its deposition limit in turbulent flow; empty without sand [m/s]
    * @param toPassMps the velocity that it needs to pass; empty without sand [m/s]
-   * @param pressurePa the greatest gauge pressure in the line [Pa]
-   * @param shaftW power at all shafts; empty when the flow is set otherwise [W]
-   * @param inputW power drawn by all drives [W]
-   * @param wear wear against the design flow
-   * @param pumps each pump
    */
-  // More than ten components: a row of the table of states, which shows each.
-  public record Point(
-      double flowM3ps,
-      double sandFraction,
-      double densityKgM3,
-      double temperatureK,
-      double headM,
+  public record WorstRun(
       String run,
       Regime regime,
       double velocityMps,
       OptionalDouble limitMps,
-      OptionalDouble toPassMps,
+      OptionalDouble toPassMps) {}
+
+  /**
+   * Power in a state; empty when the flow is set otherwise than by pumps.
+   *
+   * @param shaftW power at all shafts [W]
+   * @param inputW power drawn by all drives [W]
+   */
+  public record DrivingPower(OptionalDouble shaftW, OptionalDouble inputW) {}
+
+  /**
+   * Where pump and line run in a state.
+   *
+   * @param flowM3ps flow of mixture [m3/s]
+   * @param mixture what flows
+   * @param headM head named of the pumps, in metres of mixture [m]
+   * @param worst the run that stands worst
+   * @param pressurePa the greatest gauge pressure in the line [Pa]
+   * @param power what drives it
+   * @param wear wear against the design flow
+   * @param pumps each pump
+   */
+  public record Point(
+      double flowM3ps,
+      PumpedMixture mixture,
+      double headM,
+      WorstRun worst,
       double pressurePa,
-      OptionalDouble shaftW,
-      OptionalDouble inputW,
+      DrivingPower power,
       WearIndex wear,
       List<PumpPoint> pumps) {
     /** Copies the list. */
@@ -75,7 +93,7 @@ public record StateResult(
      * @return whether they were asked for it
      */
     public boolean driven() {
-      return shaftW.isPresent();
+      return power.shaftW().isPresent();
     }
   }
 

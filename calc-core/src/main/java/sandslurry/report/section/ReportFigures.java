@@ -130,7 +130,11 @@ public final class ReportFigures {
   private void service(ServiceResult service) {
     for (StateResult state : service.states()) {
       add(state, StatesSection.LINE, LINE, state.name());
-      add(state, StatesSection.RUN, state.point().map(p -> p.run()).orElse(LINE), state.name());
+      add(
+          state,
+          StatesSection.RUN,
+          state.point().map(p -> p.worst().run()).orElse(LINE),
+          state.name());
       add(state, StatesSection.PUMPS, "pump", state.name());
     }
     for (SurgeResult surge : service.surges()) {

@@ -24,15 +24,20 @@ record StatesSection(ServiceResult result, Page page) implements SectionWriter {
   /** Velocities of the closest run. */
   static final List<Column<StateResult>> RUN =
       List.of(
-          at("velocity", Kind.VELOCITY, Point::velocityMps, "velocity"),
-          maybe("deposition velocity", Kind.VELOCITY, Point::limitMps, "deposition-velocity"),
-          maybe("required velocity", Kind.VELOCITY, Point::toPassMps, "required-velocity"));
+          at("velocity", Kind.VELOCITY, p -> p.worst().velocityMps(), "velocity"),
+          maybe(
+              "deposition velocity",
+              Kind.VELOCITY,
+              p -> p.worst().limitMps(),
+              "deposition-velocity"),
+          maybe(
+              "required velocity", Kind.VELOCITY, p -> p.worst().toPassMps(), "required-velocity"));
 
   /** What all pumps do. */
   static final List<Column<StateResult>> PUMPS =
       List.of(
-          maybe("shaft power", Kind.POWER, Point::shaftW, "shaft-power"),
-          maybe("motor input power", Kind.POWER, Point::inputW, "input-power"));
+          maybe("shaft power", Kind.POWER, p -> p.power().shaftW(), "shaft-power"),
+          maybe("motor input power", Kind.POWER, p -> p.power().inputW(), "input-power"));
 
   /** What the whole line does. */
   static final List<Column<StateResult>> LINE =
