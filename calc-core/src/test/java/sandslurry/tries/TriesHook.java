@@ -1,5 +1,6 @@
 package sandslurry.tries;
 
+import java.util.Optional;
 import net.jqwik.api.lifecycle.AroundPropertyHook;
 import net.jqwik.api.lifecycle.PropagationMode;
 import net.jqwik.api.lifecycle.PropertyAttributes;
@@ -16,7 +17,6 @@ public final class TriesHook implements AroundPropertyHook {
   private static final double SHARE = Double.parseDouble(System.getProperty("tries.share", "0.08"));
   private static final boolean DEEP = SHARE >= 1;
   private static final int FEWEST = 5;
-  private static final int SLOW = 3;
   private static final int MOST = 400;
 
   @Override
@@ -24,10 +24,13 @@ public final class TriesHook implements AroundPropertyHook {
       PropertyLifecycleContext context, PropertyExecutor property) {
     PropertyAttributes attributes = context.attributes();
     if (!DEEP) {
-      boolean slow = context.findAnnotation(Slow.class).isPresent();
+      Optional<Slow> slow = context.findAnnotation(Slow.class);
       attributes
           .tries()
-          .ifPresent(deep -> attributes.setTries(slow ? Math.min(deep, SLOW) : plain(deep)));
+          .ifPresent(
+              deep ->
+                  attributes.setTries(
+                      slow.map(few -> Math.min(deep, few.value())).orElseGet(() -> plain(deep))));
       if (attributes.seed().isEmpty()) {
         attributes.setSeed(String.valueOf(context.targetMethod().toString().hashCode()));
       }

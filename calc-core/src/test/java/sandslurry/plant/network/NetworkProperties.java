@@ -25,6 +25,7 @@ import sandslurry.plant.unit.Liquor;
 import sandslurry.plant.unit.LiquorModel;
 import sandslurry.plant.unit.SettlingFloor;
 import sandslurry.plant.unit.SolidsSeparator;
+import sandslurry.tries.Slow;
 
 class NetworkProperties {
   private static final LiquorModel LIQUOR =
@@ -152,6 +153,7 @@ class NetworkProperties {
     }
   }
 
+  @Slow(12)
   @Property(tries = 500)
   void everyConstituentIsConservedInEveryUnitOfEveryNetwork(
       @ForAll long seed,
