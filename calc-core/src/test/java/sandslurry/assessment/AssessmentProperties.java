@@ -2,6 +2,7 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.golden.Shipped.assess;
 
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +26,6 @@ import sandslurry.design.Design;
 import sandslurry.design.Documents;
 import sandslurry.design.RandomDesigns;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.design.document.Reading;
 import sandslurry.design.station.PumpSpec;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
@@ -49,12 +49,6 @@ import sandslurry.units.Measure;
 /** What must hold of every assessment, tried on designs made at random. */
 class AssessmentProperties {
   private static final String RUN = "/lines/0/route/runs/0";
-
-  private static Assessment assess(DesignDocument document) {
-    Reading reading = document.read();
-    assertThat(reading.problems()).isEmpty();
-    return Evaluation.assess(reading.design().orElseThrow());
-  }
 
   /** The first design of this seed or of the next ones that can be read. */
   private static Design extreme(long seed) {

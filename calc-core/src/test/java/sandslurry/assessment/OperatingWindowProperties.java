@@ -1,6 +1,7 @@
 package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sandslurry.golden.Shipped.assess;
 
 import java.util.List;
 import net.jqwik.api.Assume;
@@ -17,7 +18,6 @@ import sandslurry.design.Design;
 import sandslurry.design.Documents;
 import sandslurry.design.RandomDesigns;
 import sandslurry.design.document.DesignDocument;
-import sandslurry.design.document.Reading;
 import sandslurry.fact.finding.Finding;
 import sandslurry.fact.finding.Finding.Topic;
 import sandslurry.fact.finding.Severity;
@@ -28,12 +28,6 @@ class OperatingWindowProperties {
 
   private static DesignDocument odd(long seed) {
     return Documents.parse(RandomDesigns.oddLine(seed, false));
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    Reading reading = document.read();
-    assertThat(reading.problems()).isEmpty();
-    return Evaluation.assess(reading.design().orElseThrow());
   }
 
   private static DesignDocument atFlow(DesignDocument document, double flowM3ps) {

@@ -2,6 +2,7 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.golden.Shipped.assess;
 
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -39,11 +40,6 @@ class PumpStationTest {
     thick = DesignDocument.load(Path.of("..", "docs", "examples", "thick-liquor-rotodynamic.json"));
     together = assess(pair);
     inLiquor = assess(thick);
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 
   private static StateResult state(Assessment assessment, String name) {

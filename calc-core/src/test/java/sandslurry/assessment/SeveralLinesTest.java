@@ -2,6 +2,7 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.golden.Shipped.assess;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -32,10 +33,6 @@ import sandslurry.study.Cures;
 /** A design of several lines: each is judged as if it were the only one, the worst decides. */
 class SeveralLinesTest {
   private static final String PLANT = "lines-of-a-plant.json";
-
-  private static Assessment assess(DesignDocument document) {
-    return Evaluation.assess(document.read().design().orElseThrow());
-  }
 
   private static DesignDocument with(DesignDocument document, String name, String line) {
     int place = document.size("/lines");

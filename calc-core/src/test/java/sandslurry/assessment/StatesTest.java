@@ -2,6 +2,7 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.golden.Shipped.assess;
 
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -31,11 +32,6 @@ class StatesTest {
   static void load() throws Exception {
     example = DesignDocument.load(Path.of("..", "docs", "examples", "two-pumps-six-states.json"));
     assessed = assess(example);
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 
   private static Map<String, StateResult> states(Assessment assessment) {

@@ -2,6 +2,7 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.golden.Shipped.assess;
 
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.line.FlowCase;
@@ -49,11 +50,6 @@ class StopByHandTest {
         }
         """
             .formatted(carrier, sandPercent, litres, litres, litres, rise, more));
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 
   private static StopResult stop(DesignDocument document) {

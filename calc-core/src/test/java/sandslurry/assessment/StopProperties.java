@@ -2,6 +2,7 @@ package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.golden.Shipped.assess;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -119,11 +120,6 @@ class StopProperties {
               flowM3ps() * 2 / 0.95,
               level));
     }
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 
   private static Map<String, Double> numbers(Assessment assessment) {

@@ -1,6 +1,7 @@
 package sandslurry.assessment;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sandslurry.golden.Shipped.assess;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -133,11 +134,6 @@ class ThickLiquorProperties {
               riseM,
               flowM3ps * 3 / 0.95));
     }
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 
   /** Demand over what is available, each capped, by what it decides. */

@@ -61,7 +61,13 @@ public final class Shipped {
         file, f -> new TextView(100).write(DesignReport.everything(assessment(f))));
   }
 
-  private static Assessment assess(DesignDocument document) {
+  /**
+   * What comes of a design without a problem, kept by nobody.
+   *
+   * @param document the design
+   * @return its assessment
+   */
+  public static Assessment assess(DesignDocument document) {
     Reading reading = document.read();
     if (!reading.problems().isEmpty()) {
       throw new AssertionError(reading.problems());

@@ -1,6 +1,7 @@
 package sandslurry.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sandslurry.golden.Shipped.assess;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -14,7 +15,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.assessment.line.LineState;
 import sandslurry.assessment.line.RunState;
 import sandslurry.design.document.DesignDocument;
@@ -79,11 +79,6 @@ class StudyProperties {
     return String.format(
         "\"pipe\": {\"system\": \"%s\", \"size\": \"%s\", \"class\": \"%s\"},",
         pipe.system().standard(), pipe.size(), pipe.wallClass());
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 
   /** Against every pipe typed into the text of the design and read again. */

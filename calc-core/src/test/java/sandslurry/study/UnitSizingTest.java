@@ -2,11 +2,11 @@ package sandslurry.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.golden.Shipped.assess;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.assessment.plant.PlantTotals;
 import sandslurry.design.Documents;
 import sandslurry.design.document.DesignDocument;
@@ -17,11 +17,6 @@ import sandslurry.units.Measure;
 
 /** Sizes of units: typed back they do what was wanted, and more is wanted of larger ones. */
 class UnitSizingTest {
-  private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
-  }
-
   private static double metres(String text) {
     return Measure.LENGTH.si(Measure.LENGTH.parse(text));
   }

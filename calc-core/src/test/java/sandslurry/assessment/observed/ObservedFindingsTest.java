@@ -2,13 +2,13 @@ package sandslurry.assessment.observed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static sandslurry.golden.Shipped.assess;
 
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sandslurry.assessment.Assessment;
-import sandslurry.assessment.Evaluation;
 import sandslurry.assessment.observed.ObservedResult.Agreement;
 import sandslurry.assessment.observed.ObservedResult.Cause;
 import sandslurry.assessment.observed.ObservedResult.Filling;
@@ -31,11 +31,6 @@ class ObservedFindingsTest {
   static void load() throws Exception {
     example = DesignDocument.load(Path.of("..", "docs", "examples", "line-slows-down.json"));
     assessed = assess(example);
-  }
-
-  private static Assessment assess(DesignDocument document) {
-    assertThat(document.read().problems()).isEmpty();
-    return Evaluation.assess(document.read().design().orElseThrow());
   }
 
   private static ObservedResult of(DesignDocument document) {
