@@ -50,7 +50,7 @@ public final class CarriedStreams {
               streams ->
                   steady.add(
                       new Time(
-                          when + " with the sand that circulates at rest",
+                          when + " with the sand that circulates at steady state",
                           0,
                           Optional.of(streams))));
     }

@@ -65,7 +65,8 @@ public record PlantCirculation(PlantModel model, PlantDay day) {
             PlantDay.atRest(model, one.bedded(bedded), last)
                 .orElseThrow(
                     () ->
-                        new UnsolvedException("with the sand that circulates no mode is at rest"));
+                        new UnsolvedException(
+                            "with the sand that circulates no mode has a steady state"));
         lastBedded = bedded;
       }
       return day.byDay(model.totals(), PlantDay.weighted(model, last));

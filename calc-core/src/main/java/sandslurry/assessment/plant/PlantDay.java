@@ -60,7 +60,8 @@ public record PlantDay(Map<String, Stream> streams, Map<String, Stream> atRest, 
               days.size(),
               0,
               0,
-              "The day by schedule cannot be run to its end, so the modes are taken at rest.",
+              "The day by schedule cannot be run to its end, so the modes are taken at steady"
+                  + " state.",
               List.of(),
               Optional.empty(),
               List.of()));

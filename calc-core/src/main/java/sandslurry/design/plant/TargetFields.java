@@ -55,7 +55,7 @@ final class TargetFields extends Fields<Targets> {
           .label("Gradation wanted")
           .means(
               "what the bedding is to be, a standard sand or a list of sieves; recovered sand and"
-                  + " the bedding that circulates at rest are judged on each sieve");
+                  + " the bedding at steady state are judged on each sieve");
   private final Field<List<StandardSand.Limit>> sieves =
       list(GRADATION, SIEVE, "a gradation wanted needs one sieve or more")
           .label("Sieves, with the least and the most that may pass")

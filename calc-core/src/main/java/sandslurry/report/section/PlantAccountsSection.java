@@ -177,8 +177,8 @@ record PlantAccountsSection(Accounts accounts, List<String> sources, Page page)
     heading(2, "Year");
     tableOf(year.months(), MONTHS);
     paragraph(
-        "Sand recovered and solids are those of each mode at rest in liquor of that month, as warm"
-            + " as the air, but no colder than the design says.");
+        "Sand recovered and solids are those of each mode at steady state in liquor of that month,"
+            + " as warm as the air, but no colder than the design says.");
     sources.forEach(this::paragraph);
     year.storages().forEach(this::course);
     if (!year.storages().isEmpty()) {

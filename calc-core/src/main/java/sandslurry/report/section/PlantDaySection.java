@@ -78,8 +78,8 @@ record PlantDaySection(PlantResult result, PlantSpec spec, Page page) implements
     paragraph(
         "Day "
             + last.get().number()
-            + " of a run that starts with water in the pits, and with the pool of a storage as it"
-            + " is at rest, in steps of two hours at most. "
+            + " of a run that starts with water in the pits, and with the pool of a storage at"
+            + " its steady state, in steps of two hours at most. "
             + fed());
     peaks(last.get());
   }

@@ -190,7 +190,7 @@ public final class PlantAccounts {
     groups.put("Sand, all of it new", sands.ofNewSand());
     rest.ifPresent(
         states -> {
-          groups.put("Sand that circulates, at rest", PlantSandFigures.atRest(states));
+          groups.put("Sand that circulates, at steady state", PlantSandFigures.atRest(states));
           groups.put("Sand to buy", toBuy(states));
         });
     sands.ofBedding().ifPresent(figures -> groups.put("Recovered sand as bedding", figures));
@@ -200,7 +200,7 @@ public final class PlantAccounts {
           states ->
               figures.add(
                   states.figure(
-                      "sand that settles in a year, circulating at rest, in bulk",
+                      "sand that settles in a year, circulating at steady state, in bulk",
                       Kind.VOLUME,
                       s ->
                           s.account().lost().get(storage.name()).sandKgps()
