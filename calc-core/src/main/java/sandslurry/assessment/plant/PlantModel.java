@@ -282,6 +282,11 @@ public final class PlantModel {
   /** The balance of each mode as it is given: others are looked for from it. */
   private final Map<String, SteadyBalance> known = new HashMap<>();
 
+  /** What pens make without sand: the modes of many cases are fed the same. */
+  private final Map<Excreted, Stream> excreted = new HashMap<>();
+
+  private record Excreted(String pen, double manureFactor, double waterM3ps) {}
+
   /** What the units do at balances that were looked at. */
   private final Map<SteadyBalance, Map<String, UnitResult>> results = new IdentityHashMap<>();
 
@@ -493,13 +498,21 @@ public final class PlantModel {
   Stream manure(PenSpec pen, Case one) {
     double sand = one.ends().sand().apply(pen.pen().sandKgps());
     double reaching = one.ends().reaching().apply(spec.accounting().sandReachingPlant());
+    Excreted key =
+        new Excreted(
+            pen.pen().name(),
+            one.ends().manure().apply(pen.pen().manureFactor()),
+            one.ends().water().apply(pen.pen().waterM3ps()));
     Stream without =
-        load(
-                pen.pen(),
-                Range.of(one.ends().manure().apply(pen.pen().manureFactor())),
-                Range.of(0),
-                Range.of(one.ends().water().apply(pen.pen().waterM3ps())))
-            .meanFlow();
+        excreted.computeIfAbsent(
+            key,
+            any ->
+                load(
+                        pen.pen(),
+                        Range.of(key.manureFactor()),
+                        Range.of(0),
+                        Range.of(key.waterM3ps()))
+                    .meanFlow());
     return without.plus(sand(pen.pen().stalls() * sand * reaching, one));
   }
 
@@ -665,8 +678,10 @@ public final class PlantModel {
     List<Unit> units = new ArrayList<>();
     List<String> leaving = new ArrayList<>();
     spec.products().forEach(product -> leaving.add(product.stream()));
+    Conditions even = conditions(mode, one, false);
+    Conditions atTimes = conditions(mode, one, true);
     for (PlantUnit unit : spec.units()) {
-      Conditions here = conditions(mode, one, paced.contains(unit.name()));
+      Conditions here = paced.contains(unit.name()) ? atTimes : even;
       units.add(out.isEmpty() ? unit.built(here) : unit.built(here, out));
     }
     for (PitUnit pit : spec.pits()) {

@@ -44,6 +44,11 @@ public final class Network {
 
   private final int[][] loops;
 
+  /** How each unit divided what it was fed last: before the pits many steps feed the same. */
+  private final Fed[] last;
+
+  private record Fed(Stream feed, double duty, Split split) {}
+
   private Network(List<Unit> units, Collection<String> feeds, Collection<String> products) {
     this.units = List.copyOf(units);
     this.feedNames = List.copyOf(feeds);
@@ -61,6 +66,7 @@ public final class Network {
               .toArray();
     }
     this.loops = Loops.of(takers);
+    this.last = new Fed[units.size()];
   }
 
   /**
@@ -195,6 +201,16 @@ public final class Network {
   /** The unit that takes each outlet of each unit, below 0 where none does. */
   int[][] takers() {
     return takers;
+  }
+
+  /** How a unit divides a feed that it sees in a share of the time. */
+  Split split(int unit, Stream feed, double duty) {
+    Fed fed = last[unit];
+    if (fed == null || fed.duty() != duty || !fed.feed().equals(feed)) {
+      fed = new Fed(feed, duty, units.get(unit).split(feed, duty));
+      last[unit] = fed;
+    }
+    return fed.split();
   }
 
   /** The units in the order of flow, those of a recycle together. */

@@ -223,26 +223,25 @@ final class SteadySearch {
   }
 
   private double imbalance(Passage passage) {
+    Stream in = sum(passage, network.feedNames());
+    Stream out = sum(passage, network.productNames());
+    double worst = 0;
+    for (Unit unit : network.units()) {
+      Stream fed = passage.feeds().get(unit.name());
+      worst = Math.max(worst, relative(sum(passage, unit.inlets()), fed));
+      out = unit.outlets().isEmpty() ? out.plus(fed) : out;
+    }
+    return Math.max(worst, relative(in, out));
+  }
+
+  private Stream sum(Passage passage, List<String> names) {
+    return Stream.mix(constituents, names.stream().map(passage.streams()::get).toList());
+  }
+
+  private double relative(Stream in, Stream out) {
     double worst = 0;
     for (int i = 0; i < constituents.count(); i++) {
-      double in = 0;
-      double out = 0;
-      for (String name : network.feedNames()) {
-        in += passage.streams().get(name).kgps(i);
-      }
-      for (String name : network.productNames()) {
-        out += passage.streams().get(name).kgps(i);
-      }
-      for (Unit unit : network.units()) {
-        double fed = passage.feeds().get(unit.name()).kgps(i);
-        double arrives = 0;
-        for (String inlet : unit.inlets()) {
-          arrives += passage.streams().get(inlet).kgps(i);
-        }
-        out += unit.outlets().isEmpty() ? fed : 0;
-        worst = Math.max(worst, relative(arrives, fed));
-      }
-      worst = Math.max(worst, relative(in, out));
+      worst = Math.max(worst, relative(in.kgps(i), out.kgps(i)));
     }
     return worst;
   }

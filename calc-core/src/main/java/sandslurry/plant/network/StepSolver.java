@@ -412,7 +412,7 @@ final class StepSolver {
         shares[u] = new double[][] {settles};
         notes.add(List.of());
       } else {
-        Split split = units.get(u).split(through, duties[u]);
+        Split split = network.split(u, through, duties[u]);
         if (split.shares().length != takers[u].length) {
           throw new IllegalStateException(
               units.get(u).name()

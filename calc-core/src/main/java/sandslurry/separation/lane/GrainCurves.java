@@ -20,16 +20,28 @@ record GrainCurves(double lowM, double highM, MonotoneCurve settling, MonotoneCu
     // Grains of one size have no curve; a little beside them changes nothing.
     double span = Math.max(Math.log(high / low), 1e-3);
     double[] xs = new double[POINTS];
-    double[] falls = new double[POINTS];
     double[] moves = new double[POINTS];
     for (int i = 0; i < POINTS; i++) {
       xs[i] = Math.log(low) + span * i / (POINTS - 1);
       double size = Math.exp(xs[i]);
-      falls[i] = Math.log(feed.hinderedVelocityMps(size).value());
       Grain grain = new Grain(size, feed.sandDensityKgM3(), feed.shape());
       moves[i] = Math.log(ScourModels.lowestMps(grain, feed.liquid(), 1));
     }
-    return new GrainCurves(low, high, new MonotoneCurve(xs, falls), new MonotoneCurve(xs, moves));
+    MonotoneCurve scour = new MonotoneCurve(xs, moves);
+    return new GrainCurves(low, high, settling(feed, xs), scour);
+  }
+
+  /** The same for other amounts of the same grains in the same liquor, which settle otherwise. */
+  GrainCurves with(UnitFeed feed) {
+    return new GrainCurves(lowM, highM, settling(feed, scour.abscissas()), scour);
+  }
+
+  private static MonotoneCurve settling(UnitFeed feed, double[] xs) {
+    double[] falls = new double[xs.length];
+    for (int i = 0; i < xs.length; i++) {
+      falls[i] = Math.log(feed.hinderedVelocityMps(Math.exp(xs[i])).value());
+    }
+    return new MonotoneCurve(xs, falls);
   }
 
   /** Velocity among neighbours of grains of a size, by its logarithm in m [m/s]. */

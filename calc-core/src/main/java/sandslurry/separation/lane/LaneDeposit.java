@@ -84,7 +84,7 @@ public record LaneDeposit(
       List<Double> shares =
           full
               ? feed.forEachClass(0)
-              : reach.retained(passing, i == 0 ? grains : GrainCurves.of(passing), flow, outlook);
+              : reach.retained(passing, i == 0 ? grains : grains.with(passing), flow, outlook);
       List<Double> keptHere = new ArrayList<>();
       List<Double> onward = new ArrayList<>();
       for (int k = 0; k < shares.size(); k++) {

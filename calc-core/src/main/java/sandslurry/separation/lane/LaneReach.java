@@ -91,7 +91,9 @@ public record LaneReach(
    * @return the share of each class, 0 to 1
    */
   List<Double> retained(UnitFeed feed, GrainCurves grains, ChannelFlow flow, Outlook outlook) {
-    return new RestingSand(feed, grains, flow, basin(flow), outlook).shares();
+    return new RestingSand(
+            feed, grains, flow.velocityMps(), flow.darcyFrictionFactor(), basin(flow), outlook)
+        .shares();
   }
 
   /**

@@ -8,7 +8,6 @@ import sandslurry.separation.UnitFeed;
 import sandslurry.separation.capture.BasinFlow;
 import sandslurry.separation.capture.Krone1962;
 import sandslurry.separation.capture.Outlook;
-import sandslurry.separation.channel.ChannelFlow;
 
 /**
  * The sand that comes to rest in a reach at one moment.
@@ -20,7 +19,12 @@ import sandslurry.separation.channel.ChannelFlow;
  * velocity, and cutting the classes finer hardly changes it.
  */
 record RestingSand(
-    UnitFeed feed, GrainCurves grains, ChannelFlow flow, BasinFlow basin, Outlook outlook) {
+    UnitFeed feed,
+    GrainCurves grains,
+    double flowVelocityMps,
+    double darcyFriction,
+    BasinFlow basin,
+    Outlook outlook) {
   private static final double[] SHARES = {0.02, 0.1, 0.25, 0.5, 0.75, 0.9, 0.98, 0.998};
 
   /**
@@ -114,6 +118,6 @@ record RestingSand(
   }
 
   private double moves(double logSize) {
-    return flow.velocityMps() / grains.scourMps(logSize, flow.darcyFrictionFactor());
+    return flowVelocityMps / grains.scourMps(logSize, darcyFriction);
   }
 }
