@@ -237,8 +237,10 @@ public record LaneFilling(
   /** Sand of each class that all reaches keep [kg/s]. */
   private static double[] keptOfAll(LaneDeposit deposit, int classes) {
     double[] kept = new double[classes];
-    for (int k = 0; k < classes; k++) {
-      kept[k] = kept(deposit, k);
+    for (List<Double> reach : deposit.keptKgps()) {
+      for (int k = 0; k < classes; k++) {
+        kept[k] += reach.get(k);
+      }
     }
     return kept;
   }
@@ -249,11 +251,6 @@ public record LaneFilling(
       sum += one;
     }
     return sum;
-  }
-
-  /** Sand of a class that all reaches keep [kg/s]. */
-  private static double kept(LaneDeposit deposit, int sandClass) {
-    return deposit.keptKgps().stream().mapToDouble(reach -> reach.get(sandClass)).sum();
   }
 
   private static double storage(List<LaneReach> reaches, int reach) {
