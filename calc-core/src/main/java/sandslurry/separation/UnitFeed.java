@@ -131,7 +131,8 @@ public record UnitFeed(
    * @return volume of sand over volume of mixture, 0 to below 1
    */
   public double volumeFraction() {
-    return sandTotalKgps() / sandDensityKgM3 / mixtureM3ps();
+    double sandM3ps = sandTotalKgps() / sandDensityKgM3;
+    return sandM3ps / (liquidM3ps + sandM3ps);
   }
 
   /**
