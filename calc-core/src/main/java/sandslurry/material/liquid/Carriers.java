@@ -67,6 +67,13 @@ public final class Carriers {
           new Row(0.091, 1.052, 0.467, 11, 156),
           new Row(0.121, 5.885, 0.367, 3, 149));
 
+  private static final String MEASURED_AT = inBothSystems(Kind.TEMPERATURE, MEASURED_K);
+
+  private static final String DENSITY_NOTE =
+      "Density is that of water with dry manure solids of "
+          + inBothSystems(Kind.DENSITY, MANURE_SOLIDS_KG_M3)
+          + " (from memory, unverified); manure that holds gas is lighter.";
+
   private Carriers() {}
 
   /**
@@ -132,10 +139,7 @@ public final class Carriers {
       double thinning = water.viscosityPaS() / MEASURED_WATER_PAS;
       notes.addAll(rheologyNotes(totalSolids, temperatureK, thinning));
     }
-    notes.add(
-        "Density is that of water with dry manure solids of "
-            + inBothSystems(Kind.DENSITY, MANURE_SOLIDS_KG_M3)
-            + " (from memory, unverified); manure that holds gas is lighter.");
+    notes.add(DENSITY_NOTE);
     notes.add(
         "The vapour pressure is that of water. Manure gives off dissolved gas before it boils, so"
             + " leave more suction head than the vapour pressure alone requires.");
@@ -279,7 +283,7 @@ public final class Carriers {
                   + " remembered of manure (1.5 to 3 per cent a kelvin; 1.5 to 2.5 times at 10 to"
                   + " 15 degC; from memory, unverified) leaves room for K from a quarter less to 60"
                   + " per cent more when it is cold.",
-              inBothSystems(Kind.TEMPERATURE, MEASURED_K),
+              MEASURED_AT,
               thinning,
               coldRatio(temperatureK)));
     }
