@@ -60,7 +60,7 @@ record ReportFile(
   private static final double POINTS = 0.5;
 
   /** Those of a drawing as wide as the page. */
-  private static final double WIDE_POINTS = 0.58;
+  private static final double WIDE_POINTS = 0.55;
 
   private static final double WIDEST_PT = 505;
   private static final double HIGHEST_PT = 670;

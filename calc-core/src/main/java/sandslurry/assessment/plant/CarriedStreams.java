@@ -49,10 +49,7 @@ public final class CarriedStreams {
           .ifPresent(
               streams ->
                   steady.add(
-                      new Time(
-                          when + " with the sand that circulates at steady state",
-                          0,
-                          Optional.of(streams))));
+                      new Time(when + " with the circulating sand", 0, Optional.of(streams))));
     }
     this.days = plant.days().last().map(day -> day.streams()).orElse(Map.of());
   }
