@@ -40,11 +40,11 @@ class EvaluationTimesTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "parlor-line, 1.7",
-    "viscometer-readings, 5.3",
-    "valley-of-dilution, 16.6",
-    "thick-liquor-rotodynamic, 13.3",
-    "two-pumps-six-states, 8.0"
+    "parlor-line, 1.3",
+    "viscometer-readings, 5.1",
+    "valley-of-dilution, 16.3",
+    "thick-liquor-rotodynamic, 12.7",
+    "two-pumps-six-states, 6.7"
   })
   void anEvaluationAllocatesNoMoreThanStored(String name, double storedMegabytes) throws Exception {
     Design design = design(name);
