@@ -143,7 +143,7 @@ class CarriedStreamTest {
     DesignDocument document = line("from box");
     List<CarriedStream> times = modes(document, assess(document));
     Design design = document.read().design().orElseThrow();
-    assertThat(times.get(1).when()).endsWith("with the sand that circulates at rest");
+    assertThat(times.get(1).when()).endsWith("with the circulating sand");
     Materials fresh = Materials.of(times.get(0).in(design).orElseThrow());
     Materials circulating = Materials.of(times.get(1).in(design).orElseThrow());
     assertThat(circulating.finesShare()).isLessThan(fresh.finesShare());
