@@ -11,35 +11,18 @@ import sandslurry.fact.finding.Severity;
 
 /** A cyclone behind a pit whose pump starts and stops by the level. */
 class PlantCycloneTest {
-  /** 400 cows, a mixed pit, a pump, a cyclone whose sand is drained, a storage. */
+  /** A mixed pit, a pump and a cyclone whose sand is drained. */
   private static Assessment plant(String body, double pumpM3ph) {
+    String units =
+        """
+        { "name": "Pit", "kind": "pit", "in": "manure, wash",
+          "capacity": "80 m3", "mixer": { "diameter": "0.6 m", "speed": "300 rpm" },
+          "pumps": [ { "stream": "up", "flow": "%s m3/h" } ] },
+        { "name": "Cyclone", "kind": "cyclone", "in": "up", "underflow": "sand",
+          "overflow": "over", "body": "%s", "apex": "38 mm" }
+        """;
     return Evaluation.assess(
-        Documents.parse(
-                String.format(
-                    Locale.ROOT,
-                    """
-                    {
-                      "formatVersion": 2, "sand": { "gradation": "ASTM C33" },
-                      "carrier": { "kind": "water", "temperature": "12 degC" },
-                      "plant": {
-                        "pens": [ { "name": "Pen", "stream": "manure", "cows": "400",
-                          "stalls": "400", "sandPerStall": "22 kg/d", "water": "10 m3/d" } ],
-                        "waters": [ { "stream": "wash", "flow": "13 m3/h" } ],
-                        "units": [
-                          { "name": "Pit", "kind": "pit", "in": "manure, wash",
-                            "capacity": "80 m3", "mixer": { "diameter": "0.6 m", "speed": "300 rpm" },
-                            "pumps": [ { "stream": "up", "flow": "%s m3/h" } ] },
-                          { "name": "Cyclone", "kind": "cyclone", "in": "up", "underflow": "sand",
-                            "overflow": "over", "body": "%s", "apex": "38 mm" },
-                          { "name": "Storage", "kind": "storage", "in": "over",
-                            "floorLength": "80 m", "floorWidth": "50 m", "depth": "4 m",
-                            "months": [ { "name": "year", "length": "365 d" } ] } ],
-                        "products": [ { "stream": "sand", "use": "bedding" } ]
-                      }
-                    }
-                    """,
-                    pumpM3ph,
-                    body))
+        Documents.plantOf(String.format(Locale.ROOT, units, pumpM3ph, body))
             .read()
             .design()
             .orElseThrow());

@@ -190,6 +190,34 @@ public final class Documents {
   }
 
   /**
+   * A plant of 400 cows, 8.8 t of sand a day and 13 m3/h of wash water, whose units stand between
+   * the streams "manure" and "wash", the product "sand" and what goes "over" to the storage.
+   *
+   * @param units the units before the storage, in JSON
+   * @return the document
+   */
+  public static DesignDocument plantOf(String units) {
+    return parse(
+        """
+        {
+          "formatVersion": 2, "sand": { "gradation": "ASTM C33" },
+          "carrier": { "kind": "water", "temperature": "12 degC" },
+          "plant": {
+            "pens": [ { "name": "Pen", "stream": "manure", "cows": "400",
+              "stalls": "400", "sandPerStall": "22 kg/d", "water": "10 m3/d" } ],
+            "waters": [ { "stream": "wash", "flow": "13 m3/h" } ],
+            "units": [ %s,
+              { "name": "Storage", "kind": "storage", "in": "over",
+                "floorLength": "80 m", "floorWidth": "50 m", "depth": "4 m",
+                "months": [ { "name": "year", "length": "365 d" } ] } ],
+            "products": [ { "stream": "sand", "use": "bedding" } ]
+          }
+        }
+        """
+            .formatted(units));
+  }
+
+  /**
    * Parses a text that a test wrote itself.
    *
    * @param text JSON

@@ -57,6 +57,7 @@ public record BoxUnit(
         .map(in -> divided(in.box().sand(in.feed(), c.organic(in.feed()), c.outlook())));
   }
 
+  /** Half of the water is the depth of sand to clean a box at too: common practice, no source. */
   private Divided divided(BoxSand sand) {
     double load = sand.screwLoad().orElse(0);
     if (!(load > 1)) {

@@ -140,12 +140,6 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
     return String.join(" ", told.shared()) + " " + String.join(" ", few(told.own(BETWEEN)));
   }
 
-  private static String few(Set<String> names) {
-    return names.size() > MOST
-        ? names.iterator().next() + " and " + (names.size() - 1) + " more like it"
-        : String.join(BETWEEN, names);
-  }
-
   /** Of many parts the first are told; the tables have them all. */
   private static List<String> few(List<String> told) {
     if (told.size() <= MOST) {
@@ -161,7 +155,7 @@ record FindingsSection(Assessment assessment, Page page) implements SectionWrite
     List<String> names = names(findings).stream().distinct().toList();
     return names.size() > 1 && Set.copyOf(names).equals(assessment.lines().keySet())
         ? ALL_LINES
-        : few(new LinkedHashSet<>(names));
+        : SectionWriter.few(new LinkedHashSet<>(names), MOST, BETWEEN);
   }
 
   /** The part of each finding; its line alone where each line has one. */

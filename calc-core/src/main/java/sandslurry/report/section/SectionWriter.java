@@ -1,6 +1,7 @@
 package sandslurry.report.section;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -67,9 +68,14 @@ interface SectionWriter {
 
   /** Names beside each other; of many the first. */
   static String few(List<String> names) {
-    return names.size() > MOST_NAMES
-        ? names.get(0) + " and " + (names.size() - 1) + " more like it"
-        : String.join(", ", names);
+    return few(names, MOST_NAMES, ", ");
+  }
+
+  /** Names beside each other; of more than so many the first. */
+  static String few(Collection<String> names, int most, String between) {
+    return names.size() > most
+        ? names.iterator().next() + " and " + (names.size() - 1) + " more like it"
+        : String.join(between, names);
   }
 
   /** A table of what is known of one thing, a row each. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import sandslurry.assessment.Assessment;
 import sandslurry.fact.step.Step;
@@ -102,8 +103,7 @@ record WorkingSection(Assessment assessment, Map<String, Integer> sources, Page 
     cases.forEach(one -> one.steps().forEach(results::putIfAbsent));
     results
         .keySet()
-        .removeIf(
-            result -> cases.stream().map(one -> one.values().get(result)).distinct().count() == 1);
+        .removeIf(result -> cases.stream().map(one -> one.value(result)).distinct().count() == 1);
     for (int i = 1; i < cases.size() && !results.isEmpty(); i += CASES_A_TABLE) {
       List<Case> shown = new ArrayList<>(List.of(cases.get(0)));
       shown.addAll(cases.subList(i, Math.min(cases.size(), i + CASES_A_TABLE)));
@@ -164,6 +164,11 @@ record WorkingSection(Assessment assessment, Map<String, Integer> sources, Page 
 
     Case of(String element) {
       return new Case(name.isEmpty() ? element : element + ": " + name, steps);
+    }
+
+    /** A result, nothing where this case has none. */
+    Optional<Double> value(String result) {
+      return Optional.ofNullable(steps.get(result)).map(Step::value);
     }
 
     Map<String, Double> values() {
